@@ -1,0 +1,100 @@
+import { runBed } from "./bed-run.ts";
+import type { Grounds } from "./grounds.ts";
+import type { BedOutcome, MainsYear, Outcome, TankOutcome } from "./outcome.ts";
+import { prepareGrounds, type ReadyGrounds } from "./prepare.ts";
+import { type BedRun, type NeedRun, runAsToday, runToNeed, type SiteRun } from "./site-run.ts";
+import type { TankRun } from "./tank-run.ts";
+import { grossFromNet_L } from "./watering.ts";
+import type { Calendar, WeatherSeries } from "./weather/series.ts";
+import { sumOver, wholeYears } from "./years.ts";
+
+/**
+ * The whole answer: what the beds need, what roofs and tanks bring, and mains water today and to need.
+ * @throws ShadeNeedsSky where a shaded bed's record has neither temperatures nor sun
+ */
+export function estimate(grounds: Grounds, weather: WeatherSeries): Outcome {
+  return estimateReady(prepareGrounds(grounds, weather));
+}
+
+/** The same for grounds made ready before. */
+export function estimateReady(ready: ReadyGrounds): Outcome {
+  const need = runToNeed(ready, false);
+  return outcomeOf(ready, need, runAsToday(ready, need));
+}
+
+/** Gathers runs into what the report, the charts and the command line show. */
+export function outcomeOf(ready: ReadyGrounds, need: NeedRun, today: SiteRun): Outcome {
+  const { weather } = ready;
+  return {
+    et0Method: weather.et0Method,
+    days: weather.calendar.days,
+    beds: need.beds.map((run) => bedOutcome(run, weather.calendar)),
+    tanks: ready.tanks.map(({ group }, k) => tankOutcome(group.id, need.tanks[k]!)),
+    mains: {
+      today_L: total(today.mains_L),
+      need_L: total(need.mains_L),
+      plan_L: total(need.mains_L),
+      byYear: mainsByYear(weather.calendar, today, need),
+      todayUnknown: ready.beds.filter(countsAsUnknown).map(({ grown }) => grown.bed.id),
+    },
+  };
+}
+
+function bedOutcome(
+  { ready, need, needByDay_L, supplied, supplied_L }: BedRun,
+  calendar: Calendar,
+): BedOutcome {
+  const { grown, establishing, open, habit_L } = ready;
+  const { id, area_m2, watering } = grown.bed;
+  const gross = (net_mm: number) => grossFromNet_L(net_mm, area_m2, watering.efficiency);
+  return {
+    id,
+    need_mm: need.net_mm,
+    gross_L: gross(need.net_mm),
+    grossByMonth_L: need.netByMonth_mm.map(gross),
+    grossByDay_L: needByDay_L,
+    habit_L: habit_L && total(habit_L),
+    habitByMonth_L: habit_L && byMonth(habit_L, calendar),
+    supplied_L,
+    rainUsed_mm: supplied.rain_mm - supplied.drainage_mm,
+    drainage_mm: supplied.drainage_mm,
+    stressDays: supplied.stressDays,
+    establishing_L: establishing && gross(runBed(establishing, open, "to-need").net_mm),
+  };
+}
+
+function tankOutcome(id: string, { series, newDraw_L, drawDays, shortDays }: TankRun): TankOutcome {
+  return {
+    id,
+    inflow_L: total(series.inflow_L),
+    yield_L: total(series.yield_L),
+    spill_L: total(series.spill_L),
+    topUp_L: total(series.topUp_L),
+    draw_L: newDraw_L,
+    drawDays,
+    shortDays,
+    levelByDay_L: series.level_L,
+  };
+}
+
+function mainsByYear(calendar: Calendar, today: SiteRun, need: SiteRun): MainsYear[] {
+  return wholeYears(calendar).map((span) => {
+    const need_L = sumOver(need.mains_L, span);
+    return { year: span.year, today_L: sumOver(today.mains_L, span), need_L, plan_L: need_L };
+  });
+}
+
+/** Whether a bed's unknown habit leaves today's mains water unknown: not where it is never mains water's or a tank's. */
+function countsAsUnknown({ grown: { bed }, habit_L }: ReadyGrounds["beds"][number]): boolean {
+  return habit_L === null && bed.watering.supply !== "none" && bed.watering.supply !== "other";
+}
+
+function total(values: Float64Array): number {
+  return sumOver(values, { from: 0, to: values.length });
+}
+
+function byMonth(values: Float64Array, { month }: Calendar): Float64Array {
+  const sums = new Float64Array(12);
+  for (let i = 0; i < values.length; i++) sums[month[i]!]! += values[i]!;
+  return sums;
+}

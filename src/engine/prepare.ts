@@ -1,0 +1,70 @@
+import { type PreparedBed, prepareBed } from "./bed-day.ts";
+import type { Bed, Draw, Grounds } from "./grounds.ts";
+import { drawByDay_L, inflowByDay_L, type TankGroup, tankGroups } from "./tanks.ts";
+import { absentDays, habitByDay_L, openDays } from "./watering.ts";
+import type { WeatherSeries } from "./weather/series.ts";
+
+/** A bed with all that its runs need; the establishing one beside it where a planting carries a date. */
+export interface ReadyBed {
+  grown: PreparedBed;
+  establishing: PreparedBed | null;
+  open: Uint8Array;
+  /** Gross litres of today's habit on each day; null where not known. */
+  habit_L: Float64Array | null;
+}
+
+export interface ReadyDraw {
+  draw: Draw;
+  asks_L: Float64Array;
+}
+
+/** A tank group with its inflow and the draws and beds that ask it for water, each in the survey's order. */
+export interface ReadyTank {
+  group: TankGroup;
+  inflow_L: Float64Array;
+  before: ReadyDraw[];
+  beds: ReadyBed[];
+  after: ReadyDraw[];
+}
+
+/** Grounds made ready for a record: done once, run as often as wanted. */
+export interface ReadyGrounds {
+  grounds: Grounds;
+  weather: WeatherSeries;
+  beds: ReadyBed[];
+  tanks: ReadyTank[];
+}
+
+/** @throws ShadeNeedsSky where a shaded bed's record has neither temperatures nor sun */
+export function prepareGrounds(grounds: Grounds, weather: WeatherSeries): ReadyGrounds {
+  const absent = absentDays(grounds.absences, weather.calendar);
+  const beds = grounds.beds.map((bed) => ({
+    grown: prepareBed(bed, weather),
+    establishing: isEstablishing(bed) ? prepareBed(bed, weather, true) : null,
+    open: openDays(bed.watering, weather.calendar, absent),
+    habit_L: habitByDay_L(bed, weather.calendar, absent),
+  }));
+  const tanks = tankGroups(grounds.tanks).map((group) => {
+    const ids = new Set(group.members.map((tank) => tank.id));
+    const draws = grounds.draws
+      .filter((draw) => ids.has(draw.tank))
+      .map((draw) => ({ draw, asks_L: drawByDay_L(draw, weather, absent) }));
+    return {
+      group,
+      inflow_L: inflowByDay_L(group, grounds.roofs, weather),
+      before: draws.filter(({ draw }) => draw.order === "before-beds"),
+      beds: beds.filter(({ grown: { bed } }) => drawsOnTank(bed) && ids.has(bed.watering.tank!)),
+      after: draws.filter(({ draw }) => draw.order === "after-beds"),
+    };
+  });
+  return { grounds, weather, beds, tanks };
+}
+
+function isEstablishing(bed: Bed): boolean {
+  return bed.plantings.some((planting) => planting.establishing !== null);
+}
+
+/** Whether a bed asks a tank for water at all. */
+export function drawsOnTank({ watering: { supply, tank } }: Bed): boolean {
+  return tank !== null && (supply === "tank-then-mains" || supply === "tank-only");
+}

@@ -1,0 +1,175 @@
+import { type BedState, freshState, type PreparedBed, slot, stepBed, wanted_mm } from "./bed-day.ts";
+import { type BedDays, type BedTotals, emptyTotals, keepDay, placeSurveyed, spinUpDays } from "./bed-run.ts";
+import { startLevel_L, stepTank, type TankGroup, type TankSeries } from "./tanks.ts";
+import { grossFromNet_L, netFromGross_mm } from "./watering.ts";
+
+/** Something that asks a tank for water; claimants stand in the order in which a short day serves them. */
+export type Claimant = KnownClaimant | ThirstyBed;
+
+/** A draw, or a bed whose request does not hang on what it gets. */
+export interface KnownClaimant {
+  kind: "known";
+  asks_L: Float64Array;
+  /** What the tank cannot give comes from the mains; else it is not given. */
+  restFromMains: boolean;
+}
+
+/** A bed that only the tank waters: what it does not get, its soil feels, and it asks again. */
+export interface ThirstyBed {
+  kind: "thirsty";
+  bed: PreparedBed;
+  open: Uint8Array;
+  state: BedState;
+  totals: BedTotals;
+  supplied_L: number;
+  /** What was asked for and neither got nor rained away yet: counted as draw once. */
+  outstanding_L: number;
+  asks_L: number;
+  gets_L: number;
+  keep: BedDays | null;
+}
+
+export function thirstyBed(bed: PreparedBed, open: Uint8Array, keep: BedDays | null): ThirstyBed {
+  return {
+    kind: "thirsty",
+    bed,
+    open,
+    state: freshState(),
+    totals: emptyTotals(),
+    supplied_L: 0,
+    outstanding_L: 0,
+    asks_L: 0,
+    gets_L: 0,
+    keep,
+  };
+}
+
+/** A tank's record: totals in litres, days counted. */
+export interface TankRun {
+  series: TankSeries;
+  /** New draw: each litre asked for counted once. */
+  newDraw_L: number;
+  drawDays: number;
+  shortDays: number;
+}
+
+/**
+ * Runs a tank over its record together with the beds that hang on it alone, day by day.
+ * @param series inflow given; the rest is filled
+ * @param mains_L what claimants are short of and top-up are added to each day
+ */
+export function runTank(
+  tank: TankGroup,
+  claimants: readonly Claimant[],
+  series: TankSeries,
+  mains_L: Float64Array,
+): TankRun {
+  const days = series.inflow_L.length;
+  const known_L = knownByDay_L(claimants, days);
+  const thirsty = claimants.filter((c) => c.kind === "thirsty");
+  const spunUp = days >= spinUpDays;
+  let level_L = tank.half_L;
+  if (spunUp)
+    for (let i = 0; i < spinUpDays; i++) {
+      level_L = dayOfTank(tank, claimants, thirsty, series, known_L, i, level_L, null);
+      for (const bed of thirsty) waterThirsty(bed, i);
+    }
+  level_L = startLevel_L(tank, spunUp ? level_L : null);
+  for (const bed of thirsty) {
+    placeSurveyed(bed.bed, bed.state);
+    bed.outstanding_L = 0;
+  }
+  const run: TankRun = { series, newDraw_L: 0, drawDays: 0, shortDays: 0 };
+  for (let i = 0; i < days; i++) {
+    level_L = dayOfTank(tank, claimants, thirsty, series, known_L, i, level_L, mains_L);
+    if (series.draw_L[i]! > 0) {
+      run.drawDays++;
+      if (series.yield_L[i]! < series.draw_L[i]!) run.shortDays++;
+    }
+    run.newDraw_L += known_L[i]!;
+    for (const bed of thirsty) run.newDraw_L += keepThirsty(bed, i);
+  }
+  showWholeLevel(tank, series);
+  return run;
+}
+
+function knownByDay_L(claimants: readonly Claimant[], days: number): Float64Array {
+  const total_L = new Float64Array(days);
+  for (const claimant of claimants) {
+    if (claimant.kind !== "known") continue;
+    const { asks_L } = claimant;
+    for (let i = 0; i < days; i++) total_L[i]! += asks_L[i]!;
+  }
+  return total_L;
+}
+
+/** Asks, yields and shares out day i; returns the level above the outlet. */
+function dayOfTank(
+  tank: TankGroup,
+  claimants: readonly Claimant[],
+  thirsty: readonly ThirstyBed[],
+  series: TankSeries,
+  known_L: Float64Array,
+  i: number,
+  before_L: number,
+  mains_L: Float64Array | null,
+): number {
+  let draw_L = known_L[i]!;
+  for (const claimant of thirsty) {
+    const { bed, open, state } = claimant;
+    const net_mm = open[i] ? wanted_mm(bed, state) : 0;
+    claimant.asks_L = grossFromNet_L(net_mm, bed.bed.area_m2, bed.bed.watering.efficiency);
+    claimant.gets_L = claimant.asks_L;
+    draw_L += claimant.asks_L;
+  }
+  series.draw_L[i] = draw_L;
+  const level_L = tank.inUse ? stepTank(tank, series, i, before_L) : before_L;
+  if (series.yield_L[i]! < draw_L) shareOut(claimants, i, series.yield_L[i]!, mains_L);
+  if (mains_L) mains_L[i]! += series.topUp_L[i]!;
+  return level_L;
+}
+
+/** Shares a short day's yield in the order of the claimants; what is short comes from the mains, or not at all. */
+function shareOut(
+  claimants: readonly Claimant[],
+  i: number,
+  yield_L: number,
+  mains_L: Float64Array | null,
+): void {
+  let left_L = yield_L;
+  for (const claimant of claimants) {
+    const asks_L = claimant.kind === "known" ? claimant.asks_L[i]! : claimant.asks_L;
+    const gets_L = Math.min(asks_L, left_L);
+    left_L -= gets_L;
+    if (claimant.kind === "thirsty") claimant.gets_L = gets_L;
+    else if (claimant.restFromMains && mains_L) mains_L[i]! += asks_L - gets_L;
+  }
+}
+
+/** Puts what a thirsty bed got on it and steps its soil; returns the net depth. */
+function waterThirsty({ bed, state, gets_L }: ThirstyBed, i: number): number {
+  const net_mm = netFromGross_mm(gets_L, bed.bed.area_m2, bed.bed.watering.efficiency);
+  stepBed(bed, state, i, net_mm);
+  return net_mm;
+}
+
+/** Steps a thirsty bed's day, writes it down, and returns its new draw: the request less what stood out already. */
+function keepThirsty(claimant: ThirstyBed, i: number): number {
+  const { bed, state, totals, asks_L, gets_L, outstanding_L } = claimant;
+  const net_mm = waterThirsty(claimant, i);
+  totals.net_mm += net_mm;
+  totals.rain_mm += bed.rain_mm[i]!;
+  totals.drainage_mm += state[slot.drainage]!;
+  if (state[slot.ks]! < 1) totals.stressDays++;
+  claimant.supplied_L += gets_L;
+  if (claimant.keep) keepDay(claimant.keep, state, i, net_mm);
+  const refill_L = grossFromNet_L(state[slot.rootDepletion]!, bed.bed.area_m2, bed.bed.watering.efficiency);
+  claimant.outstanding_L = Math.min(Math.max(outstanding_L, asks_L) - gets_L, refill_L);
+  return Math.max(0, asks_L - outstanding_L);
+}
+
+/** Levels shown include the water below the outlet; a tank out of use stands where it stood. */
+function showWholeLevel(tank: TankGroup, { level_L }: TankSeries): void {
+  if (!tank.inUse) level_L.fill(startLevel_L(tank, null));
+  if (tank.unusable_L > 0) for (let i = 0; i < level_L.length; i++) level_L[i]! += tank.unusable_L;
+}
