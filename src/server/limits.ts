@@ -1,0 +1,9 @@
+/** What one request may ask for, so that one body cannot hold the computer up. Rows, years and lists have
+ * their bounds where they are read. */
+export const limits = {
+  body_bytes: 32 * 1024 * 1024,
+  /** Levels of JSON; a survey document needs seven. */
+  depth: 40,
+  /** Beds × days of weather: a hundred beds for 200 years, and more. */
+  bedDays: 10_000_000,
+} as const;

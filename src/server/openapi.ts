@@ -1,0 +1,101 @@
+import type { Hono } from "hono";
+import { type DescribeRouteOptions, openAPIRouteHandler } from "hono-openapi";
+import * as z from "zod";
+import { problemSchema } from "./problem.ts";
+
+/** The documents that the API speaks in. */
+export interface DocumentSchemas {
+  survey: z.ZodType;
+  report: z.ZodType;
+}
+
+export type JsonSchema = Record<string, unknown>;
+
+/**
+ * A zod schema as JSON Schema 2020-12, the dialect of OpenAPI 3.1.
+ * @param io the document as it may be sent in, or as it comes out
+ */
+export function jsonSchema(schema: z.ZodType, io: "input" | "output"): JsonSchema {
+  return z.toJSONSchema(schema, { target: "draft-2020-12", io, unrepresentable: "any" }) as JsonSchema;
+}
+
+function component(schema: z.ZodType, io: "input" | "output"): JsonSchema {
+  const { $schema: _dialect, ...rest } = jsonSchema(schema, io);
+  return rest;
+}
+
+function problem(description: string) {
+  const schema = { $ref: "#/components/schemas/Problem" };
+  return { description, content: { "application/problem+json": { schema } } };
+}
+
+const row = {
+  type: "object" as const,
+  description: "One day: date (ISO) and any of the record's columns, numbers or null",
+  required: ["date", "rain_mm"],
+  properties: { date: { type: "string" as const, format: "date" } },
+  additionalProperties: { type: ["number", "string", "null"] as ["number", "string", "null"] },
+};
+
+export const estimateDescription: DescribeRouteOptions = {
+  summary: "Works a survey on a weather record and gives the report",
+  description: "Nothing that is sent is kept. Every fault in either document is listed with its path.",
+  requestBody: {
+    required: true,
+    content: {
+      "application/json": {
+        schema: {
+          type: "object",
+          required: ["survey"],
+          additionalProperties: false,
+          properties: {
+            survey: { $ref: "#/components/schemas/Survey" },
+            weather: {
+              description: "CSV text with a header row, or rows; without it the survey's normals serve",
+              oneOf: [{ type: "string" }, { type: "array", items: row }, { type: "null" }],
+            },
+          },
+        },
+      },
+    },
+  },
+  responses: {
+    200: {
+      description: "The report",
+      content: { "application/json": { schema: { $ref: "#/components/schemas/Report" } } },
+    },
+    400: problem("The body is not JSON"),
+    413: problem("The body is too large"),
+    415: problem("The body is not sent as JSON"),
+    422: problem("The survey or the record is refused"),
+  },
+};
+
+/** `GET /api/openapi.json`: the API described from the schemas that it checks with. */
+export function addOpenApi(app: Hono, version: string, schemas: DocumentSchemas): void {
+  const handler = openAPIRouteHandler(app, {
+    excludeStaticFile: false,
+    documentation: {
+      openapi: "3.1.0",
+      info: {
+        title: "Grounds Water Balance",
+        version,
+        description:
+          "How much water a place's grounds need, what roofs and tanks bring, what mains water could be given up.",
+        license: { name: "MIT", identifier: "MIT" },
+      },
+      servers: [{ url: "/" }],
+      components: {
+        schemas: {
+          Survey: component(schemas.survey, "input"),
+          Report: component(schemas.report, "output"),
+          Problem: component(problemSchema, "output"),
+        },
+      },
+    },
+  });
+  app.get("/api/openapi.json", async (c, next) => {
+    c.header("Cache-Control", "no-cache");
+    return handler(c, next);
+  });
+}

@@ -1,0 +1,38 @@
+import type { WeatherRecord } from "../engine/weather/record.ts";
+import type { DocumentSchemas } from "./openapi.ts";
+import type { Fault } from "./problem.ts";
+
+/** What reading a document gives: the document, or every fault in it. */
+export type Read<T> = { ok: true; value: T } | { ok: false; faults: readonly Fault[] };
+
+export interface Demo {
+  name: string;
+  survey: unknown;
+  /** The demo's record as CSV text. */
+  weather: string;
+}
+
+/** One file of the built page, held in memory. */
+export interface PageFile {
+  path: string;
+  type: string;
+  bytes: Uint8Array<ArrayBuffer>;
+  /** The name carries a hash of the content: it never changes under this name. */
+  hashed: boolean;
+}
+
+/** What the server is made of; tests put in their own. */
+export interface ServerParts<Survey extends { beds: readonly unknown[] }> {
+  version: string;
+  schemas: DocumentSchemas;
+  /** The port listened on. */
+  port(): number;
+  readSurvey(document: unknown): Read<Survey>;
+  readRecord(weather: string | readonly unknown[]): Read<WeatherRecord>;
+  /** The report, or null where the grounds or the record cannot give one, with the reasons. */
+  estimate(survey: Survey, record: WeatherRecord | null): Read<object>;
+  demo: Demo;
+  page: readonly PageFile[];
+  /** Where faults of the program itself are told. */
+  logFault(error: unknown): void;
+}
