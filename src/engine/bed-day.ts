@@ -1,5 +1,5 @@
 import type { Bed } from "./grounds.ts";
-import { bedRoots, heldCover, kcbByMonth } from "./plants.ts";
+import { bedRoots, heldCover, kcbByMonth, kcMax, kcMaxHeightTerm } from "./plants.ts";
 import { shadedEt0 } from "./shade.ts";
 import {
   adjustedFraction,
@@ -63,7 +63,7 @@ export function prepareBed(bed: Bed, weather: WeatherSeries, establishing = fals
     kcbClimate: weather.kcbClimate ?? weather.kcMaxClimate,
     kcbBase: base,
     kcbSlope: weather.kcbClimate ? slope : new Float64Array(12),
-    kcMaxHeight: (height_m / 3) ** 0.3,
+    kcMaxHeight: kcMaxHeightTerm(height_m),
     exposed: exposedByMonth(bed),
     wettedShare: bed.watering.wettedShare,
     mulchCut: cut,
@@ -83,73 +83,125 @@ function exposedByMonth({ leafCover, watering: { wettedShare, drip } }: Bed): Fl
   );
 }
 
-/** Slots of a bed's state: what carries over, then what the last step found. Depths in mm. */
+/** Slots of a bed's state: what carries over to the next day, then sums since they were last cleared. mm. */
 export const slot = {
   rootDepletion: 0,
   surfaceDepletion: 1,
   /** 0: the last wetting wetted the whole surface (or there was none); 12: the method's share of it. */
   wetting: 2,
-  kcb: 3,
-  ke: 4,
-  ks: 5,
-  etc: 6,
-  drainage: 7,
+  rain: 3,
+  drainage: 4,
+  stressDays: 5,
 } as const;
 
 export type BedState = Float64Array;
 
-/** Soil at field capacity, surface wet. */
+/** Soil at field capacity, surface wet, nothing summed. */
 export function freshState(): BedState {
-  return new Float64Array(8);
+  return new Float64Array(6);
 }
 
-/** What the bed asks for before day i, net mm: its depletion once that reaches the trigger, no more than the method gives. */
-export function wanted_mm(bed: PreparedBed, state: BedState): number {
-  const depletion_mm = state[slot.rootDepletion]!;
-  return depletion_mm >= bed.trigger_mm ? Math.min(depletion_mm, bed.mostNet_mm) : 0;
+/** Days written down, one array a column of the day-by-day table. */
+export interface BedDays {
+  kcb: Float64Array;
+  ke: Float64Array;
+  ks: Float64Array;
+  etc_mm: Float64Array;
+  drainage_mm: Float64Array;
+  rootDepletion_mm: Float64Array;
+  surfaceDepletion_mm: Float64Array;
+}
+
+/** What the bed asks for before a day, net mm: its depletion once that reaches the trigger, no more than the method gives. */
+export function wanted_mm(depletion_mm: number, trigger_mm: number, most_mm: number): number {
+  return depletion_mm >= trigger_mm ? Math.min(depletion_mm, most_mm) : 0;
 }
 
 /**
- * Day i of a bed's water, `net_mm` of irrigation at its start. Totals and the day-by-day table both run
- * on this step.
+ * A bed's water from day `from` up to day `to`, each day in the order of this project's method. Totals, the
+ * day-by-day table and beds that hang on a tank all run on this loop; a tank's beds one day at a time. Numbers
+ * stay in local variables and arrays, since a call a day would box them.
+ * @param open days on which it may be watered to need, which fills `net_mm`; null: `net_mm` is given
+ * @param net_mm irrigation at the start of each day
  * @closes rain + irrigation − ETc − drainage = change of root depletion, to 1e-9 mm
- * @source FAO-56 Eq. 71–77 and 80–88, in the order of this project's method
+ * @source FAO-56 Eq. 71–77 and 80–88
  */
-export function stepBed(bed: PreparedBed, state: BedState, i: number, net_mm: number): void {
-  const month = bed.month[i]!;
-  const rain_mm = bed.rain_mm[i]!;
-  const et0_mm = bed.et0_mm[i]!;
-  const water_mm = rain_mm + net_mm;
-  const before_mm = state[slot.rootDepletion]!;
-
+export function runDays(
+  bed: PreparedBed,
+  state: BedState,
+  net_mm: Float64Array,
+  open: Uint8Array | null,
+  from: number,
+  to: number,
+  keep: BedDays | null,
+): void {
+  const {
+    month,
+    rain_mm: rainByDay_mm,
+    et0_mm: et0ByDay_mm,
+    kcMaxClimate,
+    kcbClimate,
+    kcbBase,
+    kcbSlope,
+    kcMaxHeight,
+    exposed,
+  } = bed;
+  const { wettedShare, mulchCut: cut, available_mm, fraction, tew_mm, rew_mm, trigger_mm, mostNet_mm } = bed;
+  let root_mm = state[slot.rootDepletion]!;
+  let surface_mm = state[slot.surfaceDepletion]!;
   let wetting = state[slot.wetting]!;
-  if (rain_mm >= wettingRain_mm) wetting = 0;
-  else if (net_mm > 0) wetting = 12;
-  const exposed = bed.exposed[month + wetting]!;
-  const netOnWetted_mm = wetting === 0 ? net_mm : net_mm / bed.wettedShare;
+  let rainSum_mm = state[slot.rain]!;
+  let drainageSum_mm = state[slot.drainage]!;
+  let stressDays = state[slot.stressDays]!;
 
-  const kcb = bed.kcbBase[month]! + bed.kcbSlope[month]! * bed.kcbClimate[i]!;
-  // Eq. 72; plants.ts has it as a function, with the height's term taken anew each time.
-  const kcMax = Math.max(1.2 + bed.kcMaxClimate[i]! * bed.kcMaxHeight, kcb + 0.05);
-  const wetSurface_mm = Math.max(0, state[slot.surfaceDepletion]! - rain_mm - netOnWetted_mm);
-  const reduction = evaporationReduction(wetSurface_mm, bed.tew_mm, bed.rew_mm);
-  const ke = evaporationCoefficient(bed.mulchCut, reduction, kcMax, kcb, exposed);
+  for (let i = from; i < to; i++) {
+    const m = month[i]!;
+    const rain_mm = rainByDay_mm[i]!;
+    const et0_mm = et0ByDay_mm[i]!;
+    if (open) net_mm[i] = open[i] ? wanted_mm(root_mm, trigger_mm, mostNet_mm) : 0;
+    const irrigation_mm = net_mm[i]!;
+    const water_mm = rain_mm + irrigation_mm;
 
-  const fraction = adjustedFraction(bed.fraction, (kcb + ke) * et0_mm);
-  const ks = stress(Math.max(0, before_mm - water_mm), fraction, bed.available_mm);
-  const asked_mm = (ks * kcb + ke) * et0_mm;
-  const held_mm = bed.available_mm - before_mm + water_mm;
-  const etc_mm = asked_mm <= held_mm ? asked_mm : held_mm;
-  const after_mm = before_mm - water_mm + etc_mm;
+    if (rain_mm >= wettingRain_mm) wetting = 0;
+    else if (irrigation_mm > 0) wetting = 12;
+    const few = exposed[m + wetting]!;
 
-  const evaporated_mm = asked_mm <= held_mm ? ke * et0_mm : ke * et0_mm * (held_mm / asked_mm);
-  state[slot.rootDepletion] = after_mm > 0 ? Math.min(after_mm, bed.available_mm) : 0;
-  state[slot.surfaceDepletion] =
-    exposed > 0 ? Math.min(bed.tew_mm, Math.max(0, wetSurface_mm + evaporated_mm / exposed)) : wetSurface_mm;
+    const kcb = kcbBase[m]! + kcbSlope[m]! * kcbClimate[i]!;
+    const kcMaxOfDay = kcMax(kcMaxClimate[i]!, kcMaxHeight, kcb);
+    const onWetted_mm = wetting === 0 ? irrigation_mm : irrigation_mm / wettedShare;
+    const wetted_mm = Math.max(0, surface_mm - rain_mm - onWetted_mm);
+    const kr = evaporationReduction(wetted_mm, tew_mm, rew_mm);
+    const ke = evaporationCoefficient(cut, kr, kcMaxOfDay, kcb, few);
+
+    const p = adjustedFraction(fraction, (kcb + ke) * et0_mm);
+    const ks = stress(Math.max(0, root_mm - water_mm), p, available_mm);
+    const asked_mm = (ks * kcb + ke) * et0_mm;
+    const held_mm = available_mm - root_mm + water_mm;
+    const r = asked_mm > held_mm ? held_mm / asked_mm : 1;
+    const etc_mm = r * asked_mm;
+
+    const balance_mm = root_mm - water_mm + etc_mm;
+    const drainage_mm = balance_mm < 0 ? -balance_mm : 0;
+    root_mm = balance_mm < 0 ? 0 : Math.min(balance_mm, available_mm);
+    surface_mm = few > 0 ? Math.min(tew_mm, Math.max(0, wetted_mm + (r * ke * et0_mm) / few)) : wetted_mm;
+
+    rainSum_mm += rain_mm;
+    drainageSum_mm += drainage_mm;
+    if (ks < 1) stressDays++;
+    if (keep) {
+      keep.kcb[i] = kcb;
+      keep.ke[i] = ke;
+      keep.ks[i] = ks;
+      keep.etc_mm[i] = etc_mm;
+      keep.drainage_mm[i] = drainage_mm;
+      keep.rootDepletion_mm[i] = root_mm;
+      keep.surfaceDepletion_mm[i] = surface_mm;
+    }
+  }
+  state[slot.rootDepletion] = root_mm;
+  state[slot.surfaceDepletion] = surface_mm;
   state[slot.wetting] = wetting;
-  state[slot.kcb] = kcb;
-  state[slot.ke] = ke;
-  state[slot.ks] = ks;
-  state[slot.etc] = etc_mm;
-  state[slot.drainage] = after_mm < 0 ? -after_mm : 0;
+  state[slot.rain] = rainSum_mm;
+  state[slot.drainage] = drainageSum_mm;
+  state[slot.stressDays] = stressDays;
 }

@@ -40,10 +40,7 @@ export function outcomeOf(ready: ReadyGrounds, need: NeedRun, today: SiteRun): O
   };
 }
 
-function bedOutcome(
-  { ready, need, needByDay_L, supplied, supplied_L }: BedRun,
-  calendar: Calendar,
-): BedOutcome {
+function bedOutcome({ ready, need, needByDay_L, supplied }: BedRun, calendar: Calendar): BedOutcome {
   const { grown, establishing, open, habit_L } = ready;
   const { id, area_m2, watering } = grown.bed;
   const gross = (net_mm: number) => grossFromNet_L(net_mm, area_m2, watering.efficiency);
@@ -55,11 +52,11 @@ function bedOutcome(
     grossByDay_L: needByDay_L,
     habit_L: habit_L && total(habit_L),
     habitByMonth_L: habit_L && byMonth(habit_L, calendar),
-    supplied_L,
+    supplied_L: gross(supplied.net_mm),
     rainUsed_mm: supplied.rain_mm - supplied.drainage_mm,
     drainage_mm: supplied.drainage_mm,
     stressDays: supplied.stressDays,
-    establishing_L: establishing && gross(runBed(establishing, open, "to-need").net_mm),
+    establishing_L: establishing && gross(runBed(establishing, open).net_mm),
   };
 }
 

@@ -29,9 +29,14 @@ export function climateAdjustedKcb(kcbFull: number, climate: number, height_m: n
   return kcbFull > adjustedAbove ? kcbFull + climate * heightTerm(height_m) : kcbFull;
 }
 
+/** Height's part of Eq. 72, without Eq. 70's limits. @source FAO-56 Eq. 72 */
+export function kcMaxHeightTerm(height_m: number): number {
+  return (height_m / 3) ** 0.3;
+}
+
 /** Upper limit of evaporation and transpiration from any cropped surface. @source FAO-56 Eq. 72 */
-export function kcMax(climate: number, height_m: number, kcb: number): number {
-  return Math.max(1.2 + climate * (height_m / 3) ** 0.3, kcb + 0.05);
+export function kcMax(climate: number, heightTerm: number, kcb: number): number {
+  return Math.max(1.2 + climate * heightTerm, kcb + 0.05);
 }
 
 /**

@@ -1,4 +1,5 @@
-import { type BedDays, type BedTotals, blankDays, runBed } from "./bed-run.ts";
+import type { BedDays } from "./bed-day.ts";
+import { type BedTotals, blankDays, runBed, totalsOf } from "./bed-run.ts";
 import type { ReadyBed, ReadyDraw, ReadyGrounds, ReadyTank } from "./prepare.ts";
 import { type Claimant, runTank, type TankRun, type ThirstyBed, thirstyBed } from "./tank-run.ts";
 import { tankSeries } from "./tanks.ts";
@@ -8,9 +9,11 @@ import { grossFromNet_L } from "./watering.ts";
 export interface BedRun {
   ready: ReadyBed;
   need: BedTotals;
+  /** Gross litres asked for on each day with water always there. */
   needByDay_L: Float64Array;
   supplied: BedTotals;
-  supplied_L: number;
+  /** Gross litres that the bed got on each day. */
+  suppliedByDay_L: Float64Array;
   /** Each day as supplied; null where it was not asked for. */
   days: BedDays | null;
 }
@@ -44,8 +47,14 @@ export function runToNeed(ready: ReadyGrounds, keepDays: boolean): NeedRun {
       thirsty.set(bed, claimant);
       return claimant;
     });
-    for (const [bed, { totals, supplied_L }] of thirsty)
-      Object.assign(runOf.get(bed)!, { supplied: totals, supplied_L });
+    for (const [bed, { state, net_mm }] of thirsty)
+      Object.assign(runOf.get(bed)!, {
+        supplied: totalsOf(bed.grown, state, net_mm),
+        suppliedByDay_L: scale(
+          net_mm,
+          grossFromNet_L(1, bed.grown.bed.area_m2, bed.grown.bed.watering.efficiency),
+        ),
+      });
     return run;
   });
   return { beds, tanks, mains_L };
@@ -67,22 +76,30 @@ export function runAsToday(ready: ReadyGrounds, need: NeedRun): SiteRun {
 
 function bedToNeed(ready: ReadyBed, keepDays: boolean): BedRun {
   const { grown, open } = ready;
-  const needByDay_L = new Float64Array(grown.rain_mm.length);
+  const length = open.length;
   const supply = supplyOf(ready);
-  const days = keepDays ? blankDays(needByDay_L.length) : null;
-  const dependsOnSupply = supply === "none" || supply === "tank-only";
-  const need = runBed(grown, open, "to-need", needByDay_L, dependsOnSupply ? null : days);
+  const days = keepDays ? blankDays(length) : null;
+  const needByDay_mm = new Float64Array(length);
+  const need = runBed(grown, open, needByDay_mm, supply === "none" || supply === "tank-only" ? null : days);
   const perMm_L = grossFromNet_L(1, grown.bed.area_m2, grown.bed.watering.efficiency);
-  for (let i = 0; i < needByDay_L.length; i++) needByDay_L[i]! *= perMm_L;
-  const supplied = supply === "none" ? runBed(grown, open, "rain-only", null, days) : need;
+  const needByDay_L = scale(needByDay_mm, perMm_L);
+  if (supply !== "none")
+    return { ready, need, needByDay_L, supplied: need, suppliedByDay_L: needByDay_L, days };
+  const nothing = new Float64Array(length);
   return {
     ready,
     need,
     needByDay_L,
-    supplied,
-    supplied_L: supply === "none" ? 0 : need.net_mm * perMm_L,
+    supplied: runBed(grown, null, nothing, days),
+    suppliedByDay_L: nothing,
     days,
   };
+}
+
+/** Multiplies in place: a depth over a bed becomes litres without a second array. */
+function scale(values: Float64Array, factor: number): Float64Array {
+  for (let i = 0; i < values.length; i++) values[i]! *= factor;
+  return values;
 }
 
 function runReadyTank(tank: ReadyTank, mains_L: Float64Array, claim: (bed: ReadyBed) => Claimant): TankRun {

@@ -1,5 +1,13 @@
-import { type BedState, freshState, type PreparedBed, slot, stepBed, wanted_mm } from "./bed-day.ts";
-import { type BedDays, type BedTotals, emptyTotals, keepDay, placeSurveyed, spinUpDays } from "./bed-run.ts";
+import {
+  type BedDays,
+  type BedState,
+  freshState,
+  type PreparedBed,
+  runDays,
+  slot,
+  wanted_mm,
+} from "./bed-day.ts";
+import { beginRecord, spinUpDays } from "./bed-run.ts";
 import { startLevel_L, stepTank, type TankGroup, type TankSeries } from "./tanks.ts";
 import { grossFromNet_L, netFromGross_mm } from "./watering.ts";
 
@@ -20,8 +28,8 @@ export interface ThirstyBed {
   bed: PreparedBed;
   open: Uint8Array;
   state: BedState;
-  totals: BedTotals;
-  supplied_L: number;
+  /** What it got on each day. */
+  net_mm: Float64Array;
   /** What was asked for and neither got nor rained away yet: counted as draw once. */
   outstanding_L: number;
   asks_L: number;
@@ -35,8 +43,7 @@ export function thirstyBed(bed: PreparedBed, open: Uint8Array, keep: BedDays | n
     bed,
     open,
     state: freshState(),
-    totals: emptyTotals(),
-    supplied_L: 0,
+    net_mm: new Float64Array(open.length),
     outstanding_L: 0,
     asks_L: 0,
     gets_L: 0,
@@ -72,11 +79,11 @@ export function runTank(
   if (spunUp)
     for (let i = 0; i < spinUpDays; i++) {
       level_L = dayOfTank(tank, claimants, thirsty, series, known_L, i, level_L, null);
-      for (const bed of thirsty) waterThirsty(bed, i);
+      for (const bed of thirsty) waterThirsty(bed, i, null);
     }
   level_L = startLevel_L(tank, spunUp ? level_L : null);
   for (const bed of thirsty) {
-    placeSurveyed(bed.bed, bed.state);
+    beginRecord(bed.bed, bed.state);
     bed.outstanding_L = 0;
   }
   const run: TankRun = { series, newDraw_L: 0, drawDays: 0, shortDays: 0 };
@@ -117,7 +124,7 @@ function dayOfTank(
   let draw_L = known_L[i]!;
   for (const claimant of thirsty) {
     const { bed, open, state } = claimant;
-    const net_mm = open[i] ? wanted_mm(bed, state) : 0;
+    const net_mm = open[i] ? wanted_mm(state[slot.rootDepletion]!, bed.trigger_mm, bed.mostNet_mm) : 0;
     claimant.asks_L = grossFromNet_L(net_mm, bed.bed.area_m2, bed.bed.watering.efficiency);
     claimant.gets_L = claimant.asks_L;
     draw_L += claimant.asks_L;
@@ -146,23 +153,16 @@ function shareOut(
   }
 }
 
-/** Puts what a thirsty bed got on it and steps its soil; returns the net depth. */
-function waterThirsty({ bed, state, gets_L }: ThirstyBed, i: number): number {
-  const net_mm = netFromGross_mm(gets_L, bed.bed.area_m2, bed.bed.watering.efficiency);
-  stepBed(bed, state, i, net_mm);
-  return net_mm;
+/** Puts what a thirsty bed got on it and runs its day. */
+function waterThirsty({ bed, state, net_mm, gets_L }: ThirstyBed, i: number, keep: BedDays | null): void {
+  net_mm[i] = netFromGross_mm(gets_L, bed.bed.area_m2, bed.bed.watering.efficiency);
+  runDays(bed, state, net_mm, null, i, i + 1, keep);
 }
 
-/** Steps a thirsty bed's day, writes it down, and returns its new draw: the request less what stood out already. */
+/** Runs a thirsty bed's day and returns its new draw: the request less what stood out already. */
 function keepThirsty(claimant: ThirstyBed, i: number): number {
-  const { bed, state, totals, asks_L, gets_L, outstanding_L } = claimant;
-  const net_mm = waterThirsty(claimant, i);
-  totals.net_mm += net_mm;
-  totals.rain_mm += bed.rain_mm[i]!;
-  totals.drainage_mm += state[slot.drainage]!;
-  if (state[slot.ks]! < 1) totals.stressDays++;
-  claimant.supplied_L += gets_L;
-  if (claimant.keep) keepDay(claimant.keep, state, i, net_mm);
+  const { bed, state, asks_L, gets_L, outstanding_L } = claimant;
+  waterThirsty(claimant, i, claimant.keep);
   const refill_L = grossFromNet_L(state[slot.rootDepletion]!, bed.bed.area_m2, bed.bed.watering.efficiency);
   claimant.outstanding_L = Math.min(Math.max(outstanding_L, asks_L) - gets_L, refill_L);
   return Math.max(0, asks_L - outstanding_L);
