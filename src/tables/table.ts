@@ -66,10 +66,7 @@ function citation(key: string, sources: Readonly<Record<string, string>>): strin
 /** Asked for a word that a table has no row for: a fault of the program, since surveys are checked first. */
 export class UnknownRow extends Error {
   override readonly name = "UnknownRow";
-  constructor(
-    readonly column: string,
-    readonly word: string,
-  ) {
+  constructor(column: string, word: string) {
     super(`No row of the table has ${column} "${word}".`);
   }
 }
