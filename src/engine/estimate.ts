@@ -8,22 +8,31 @@ import { grossFromNet_L } from "./watering.ts";
 import type { Calendar, WeatherSeries } from "./weather/series.ts";
 import { sumOver, wholeYears } from "./years.ts";
 
+/** The runs behind an answer, kept for charts, tables and workings. */
+export interface Runs {
+  ready: ReadyGrounds;
+  need: NeedRun;
+  today: SiteRun;
+  outcome: Outcome;
+}
+
 /**
  * The whole answer: what the beds need, what roofs and tanks bring, and mains water today and to need.
  * @throws ShadeNeedsSky where a shaded bed's record has neither temperatures nor sun
  */
-export function estimate(grounds: Grounds, weather: WeatherSeries): Outcome {
-  return estimateReady(prepareGrounds(grounds, weather));
+export function estimateRuns(grounds: Grounds, weather: WeatherSeries, keepDays = false): Runs {
+  return runReady(prepareGrounds(grounds, weather), keepDays);
 }
 
 /** The same for grounds made ready before. */
-export function estimateReady(ready: ReadyGrounds): Outcome {
-  const need = runToNeed(ready, false);
-  return outcomeOf(ready, need, runAsToday(ready, need));
+export function runReady(ready: ReadyGrounds, keepDays = false): Runs {
+  const need = runToNeed(ready, keepDays);
+  const today = runAsToday(ready, need);
+  return { ready, need, today, outcome: outcomeOf(ready, need, today) };
 }
 
 /** Gathers runs into what the report, the charts and the command line show. */
-export function outcomeOf(ready: ReadyGrounds, need: NeedRun, today: SiteRun): Outcome {
+function outcomeOf(ready: ReadyGrounds, need: NeedRun, today: SiteRun): Outcome {
   const { weather } = ready;
   return {
     et0Method: weather.et0Method,
