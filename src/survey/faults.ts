@@ -5,10 +5,11 @@
 export interface Fault {
   path: string;
   code: string;
-  facts: Readonly<Record<string, Fact>>;
+  facts: Facts;
 }
 
 export type Fact = string | number | boolean | null | readonly string[] | readonly number[];
+export type Facts = Readonly<Record<string, Fact>>;
 
 /** Most faults listed; a last one counts the rest. */
 export const mostFaults = 200;

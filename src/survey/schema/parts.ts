@@ -34,7 +34,7 @@ export function monthly(meaning: string, unit: string, min: number, max: number)
 
 /** Words for people: not blank, one line, any script. */
 export const text = (meaning: string, longest = 200) =>
-  z.stringFormat("text", forms.text).min(1).max(longest).describe(meaning);
+  z.stringFormat("text", forms.text).max(longest).describe(meaning);
 
 export const id = (meaning: string) => z.stringFormat("id", forms.id).describe(meaning);
 
@@ -46,7 +46,7 @@ export const dateOrMonthDay = (meaning: string) =>
 export const dateOrTime = (meaning: string) =>
   z.stringFormat("date-or-time", forms.dateOrTime).describe(meaning);
 
-export const time = (meaning: string) => z.stringFormat("time", forms.time).describe(meaning);
+export const time = (meaning: string) => z.stringFormat("clock-time", forms.time).describe(meaning);
 
 export const dateOrWeekday = (meaning: string) =>
   z.stringFormat("date-or-weekday", forms.dateOrWeekday).describe(meaning);
