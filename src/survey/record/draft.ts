@@ -9,6 +9,8 @@ export interface DraftForm {
   columns: readonly WeatherColumn[];
   /** A cell as a number, NaN for a blank one, null for anything else. */
   read(cell: unknown): number | null;
+  /** How a cell is quoted back; as it is where left out. */
+  shown?(cell: unknown): string;
   /** How a row, or a cell of it, is named to people. */
   path(row: number, column?: string): string;
 }
@@ -93,13 +95,19 @@ export class RecordDraft {
   #value(row: number, column: WeatherColumn, cell: unknown): number {
     const value = this.#form.read(cell);
     if (value === null) {
-      this.fault(this.#form.path(row, column), "record-not-number", { column, found: shown(cell) });
+      this.fault(this.#form.path(row, column), "record-not-number", { column, found: this.#shown(cell) });
       return Number.NaN;
     }
     const [low, high] = acceptedRanges[column];
-    if (value < low || value > high)
-      this.fault(this.#form.path(row, column), "record-out-of-range", { column, found: value, low, high });
+    if (value < low || value > high) {
+      const facts = { column, found: this.#shown(cell), low, high };
+      this.fault(this.#form.path(row, column), "record-out-of-range", facts);
+    }
     return value;
+  }
+
+  #shown(cell: unknown): string {
+    return this.#form.shown ? this.#form.shown(cell) : shown(cell);
   }
 
   /** Whether rain is there, and what evaporation can be had from; each lack is a fault. */
