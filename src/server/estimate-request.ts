@@ -22,7 +22,8 @@ export function estimateRequest(body: unknown): EstimateRequest {
   for (const name of Object.keys(body).filter((key) => !members.includes(key))) {
     if (faults.length < mostUnknown) faults.push({ path: shown(name), sentence: serverWords.unknownMember });
   }
-  if (survey === null) faults.push({ path: "survey", sentence: serverWords.noSurvey });
+  if (survey === null || typeof survey === "string")
+    faults.push({ path: "survey", sentence: serverWords.noSurvey });
   if (!isWeather(weather)) {
     throw refused([...faults, { path: "weather", sentence: serverWords.weatherForm }]);
   }

@@ -3,24 +3,16 @@ import { type DescribeRouteOptions, openAPIRouteHandler } from "hono-openapi";
 import * as z from "zod";
 import { problemSchema } from "./problem.ts";
 
-/** The documents that the API speaks in. */
+export type JsonSchema = Readonly<Record<string, unknown>>;
+
+/** The documents that the API speaks in, as JSON Schema 2020-12: the dialect of OpenAPI 3.1 too. */
 export interface DocumentSchemas {
-  survey: z.ZodType;
-  report: z.ZodType;
+  survey: JsonSchema;
+  report: JsonSchema;
 }
 
-export type JsonSchema = Record<string, unknown>;
-
-/**
- * A zod schema as JSON Schema 2020-12, the dialect of OpenAPI 3.1.
- * @param io the document as it may be sent in, or as it comes out
- */
-export function jsonSchema(schema: z.ZodType, io: "input" | "output"): JsonSchema {
-  return z.toJSONSchema(schema, { target: "draft-2020-12", io, unrepresentable: "any" }) as JsonSchema;
-}
-
-function component(schema: z.ZodType, io: "input" | "output"): JsonSchema {
-  const { $schema: _dialect, ...rest } = jsonSchema(schema, io);
+/** A schema as a part of the description: its own name and dialect would start a document in the document. */
+function component({ $schema: _dialect, $id: _name, ...rest }: JsonSchema): JsonSchema {
   return rest;
 }
 
@@ -87,9 +79,9 @@ export function addOpenApi(app: Hono, version: string, schemas: DocumentSchemas)
       servers: [{ url: "/" }],
       components: {
         schemas: {
-          Survey: component(schemas.survey, "input"),
-          Report: component(schemas.report, "output"),
-          Problem: component(problemSchema, "output"),
+          Survey: component(schemas.survey),
+          Report: component(schemas.report),
+          Problem: component(z.toJSONSchema(problemSchema) as JsonSchema),
         },
       },
     },

@@ -1,6 +1,7 @@
 import type { Hono } from "hono";
 import * as z from "zod";
 import { createApp } from "../../src/server/app.ts";
+import type { JsonSchema } from "../../src/server/openapi.ts";
 import type { ServerParts } from "../../src/server/parts.ts";
 
 /** A survey with no more in it than these tests ask about. */
@@ -16,10 +17,7 @@ const encoder = new TextEncoder();
 export function standIn(changes: Partial<ServerParts<SmallSurvey>> = {}): ServerParts<SmallSurvey> {
   return {
     version: "0.0.0",
-    schemas: {
-      survey: z.strictObject({ beds: z.array(z.unknown()) }),
-      report: z.strictObject({ need_mm: z.number() }),
-    },
+    schemas: { survey: schemaOf({ beds: z.array(z.unknown()) }), report: schemaOf({ need_mm: z.number() }) },
     port: () => port,
     readSurvey: (document) => ({ ok: true, value: document as SmallSurvey }),
     readRecord: () => ({
@@ -40,6 +38,10 @@ export function standIn(changes: Partial<ServerParts<SmallSurvey>> = {}): Server
     logFault: () => {},
     ...changes,
   };
+}
+
+function schemaOf(shape: z.ZodRawShape): JsonSchema {
+  return z.toJSONSchema(z.strictObject(shape)) as JsonSchema;
 }
 
 function file(path: string, type: string, text: string, hashed: boolean) {

@@ -1,14 +1,10 @@
 import type { Hono } from "hono";
 import { describeRoute } from "hono-openapi";
-import { type DocumentSchemas, jsonSchema } from "../openapi.ts";
+import type { DocumentSchemas } from "../openapi.ts";
 
 /** `GET /api/schema/survey.json` and `/api/schema/report.json`: the documents as JSON Schema. */
 export function addSchemas(app: Hono, schemas: DocumentSchemas): void {
-  const documents = {
-    survey: jsonSchema(schemas.survey, "input"),
-    report: jsonSchema(schemas.report, "output"),
-  };
-  for (const [name, document] of Object.entries(documents)) {
+  for (const [name, document] of Object.entries(schemas)) {
     const description = describeRoute({
       summary: `The ${name} document as JSON Schema`,
       responses: { 200: { description: "JSON Schema 2020-12", content: { "application/schema+json": {} } } },

@@ -33,7 +33,8 @@ export const serverWords = {
     "The calculation stopped on a fault of this program, not of what was sent. The terminal shows where.",
 
   notAnObject: "The body must be an object with survey and weather.",
-  noSurvey: "A survey document is needed.",
+  noSurvey: "A survey document is needed, as an object.",
+  noWeather: "A weather record is needed: CSV text with a header row, or a list of rows.",
   unknownMember: "There is no such field here. The body holds survey and weather.",
   weatherForm: "Weather must be CSV text or a list of rows, each an object with a date.",
   tooManyBedDays: (limit: number, beds: number, days: number) =>
