@@ -1,0 +1,233 @@
+import { css, html, LitElement, nothing, type TemplateResult } from "lit";
+import type { Working } from "../../src/explain/working.ts";
+import { aside, page, plate, type Sentence } from "../../src/words/en/page.ts";
+import { answerBarChart } from "../charts/answer-bar/chart.ts";
+import type { Chart } from "../charts/chart.ts";
+import { monthsChart } from "../charts/months/chart.ts";
+import { firstShown } from "../charts/months/prepare.ts";
+import "../charts/plate.ts";
+import { stavesChart } from "../charts/staves/chart.ts";
+import { tankYearChart } from "../charts/tank-year/chart.ts";
+import "../figure/figure.ts";
+import type { Formatter } from "../format.ts";
+import { base, pressable } from "../look/base.ts";
+import { chooser, note, sheet, yearChooser } from "./parts.ts";
+import { speak } from "./sentences.ts";
+import type { AnswerView } from "./view.ts";
+import { workingsOf } from "./workings.ts";
+
+/** Which cautions stand where, by their code. */
+const aboutResult: ReadonlySet<string> = new Set([
+  "record-short",
+  "record-filled",
+  "record-generated",
+  "no-whole-year",
+  "shade-by-radiation",
+  "own-water",
+  "measures-not-run",
+  "clay-beyond-fit",
+]);
+const aboutGrounds: ReadonlySet<string> = new Set(["local-rules-first", "survey-safety"]);
+const aboutTanks: ReadonlySet<string> = new Set([
+  "tank-not-for-drinking",
+  "no-cross-connection",
+  "tank-work",
+  "roof-work",
+  "standing-water",
+  "tank-spray",
+]);
+
+/**
+ * The answer on one page: the sentence, then the figures that bear it, with the margin's asides in their place.
+ *
+ * @property view what the calculation gave
+ * @property say how numbers are written
+ */
+export class Answer extends LitElement {
+  static override properties = {
+    view: { attribute: false },
+    say: { attribute: false },
+    bed: { state: true },
+    year: { state: true },
+    listOpen: { state: true },
+  };
+
+  declare view: AnswerView;
+  declare say: Formatter;
+  /** Bed whose months are shown; null for all together. */
+  declare bed: string | null;
+  declare year: number | null;
+  declare listOpen: boolean;
+
+  private workings: ReadonlyMap<string, Working> = new Map();
+  private charts = new Map<string, Chart>();
+
+  static override styles = [base, pressable, sheet, css``];
+
+  constructor() {
+    super();
+    this.bed = null;
+    this.year = null;
+    this.listOpen = false;
+  }
+
+  protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    if (changed.has("view")) {
+      this.bed = firstShown(this.view);
+      this.year = this.view.mains.dry?.year ?? this.view.years.at(-1) ?? null;
+      this.listOpen = false;
+    }
+    if (changed.has("view") || changed.has("say")) {
+      this.workings = workingsOf(this.view, this.say);
+      this.charts.clear();
+    }
+  }
+
+  /** A chart is made once for what it shows, so that opening a figure elsewhere does not draw it anew. */
+  private chart(key: string, make: () => Chart): Chart {
+    const kept = this.charts.get(key);
+    if (kept) return kept;
+    const made = make();
+    this.charts.set(key, made);
+    return made;
+  }
+
+  private sentence(parts: Sentence): (string | TemplateResult)[] {
+    return parts.map((part) =>
+      typeof part === "string"
+        ? part
+        : html`<gwb-figure .text=${part.text} .working=${this.workings.get(part.at)}></gwb-figure>`,
+    );
+  }
+
+  protected override render() {
+    const spoken = speak(this.view, this.say);
+    const silent = this.view.standing === "no-beds";
+    return html`
+      <section id="answer" aria-label=${page.places.answer} tabindex="-1">
+        ${spoken.first ? html`<p class="first">${this.sentence(spoken.first)}</p>` : nothing}
+        <p class="headline">${this.sentence(spoken.headline)}</p>
+        ${silent ? nothing : this.account(spoken.then)}
+      </section>
+      ${silent ? nothing : html`${this.thirst()} ${this.tanks()}`}
+    `;
+  }
+
+  private account(then: readonly Sentence[]) {
+    const { view, say } = this;
+    return html`<div class="spread">
+      <div class="main">
+        <p class="lead">${then.filter((s) => s.length > 0).map((s) => html`${this.sentence(s)} `)}</p>
+        ${
+          view.standing === "no-need"
+            ? nothing
+            : html`<gwb-plate .chart=${this.chart("bar", () => answerBarChart(view, say))}></gwb-plate>`
+        }
+      </div>
+      <div class="margin">
+        ${note(aside.howSure, this.howSure())}
+        ${view.unknown.length > 0 ? note(aside.notKnown, aside.notKnownBeds(view.unknown.map((b) => b.name))) : nothing}
+        ${note(aside.counted, aside.countedWords(view.draws, view.leaks, say.yearly(view.leaks_kL_year)))}
+        ${this.assumed()}
+      </div>
+    </div>`;
+  }
+
+  private howSure() {
+    const { weather, years, mains, standing } = this.view;
+    const words = [aside.howSureYears(years.length, String(years[0] ?? ""), String(years.at(-1) ?? ""))];
+    if (standing === "saving" && years.length > 2) {
+      words.push(
+        aside.spread(this.say.yearlyBare(mains.giveUp_kL.p10), this.say.yearly(mains.giveUp_kL.p90)),
+      );
+    }
+    words.push(aside.factors);
+    if (weather.filled > 0)
+      words.push(aside.filled(this.say.number(weather.filled), this.say.number(weather.days)));
+    return words.join(" ");
+  }
+
+  private assumed() {
+    const { assumed } = this.view;
+    return html`
+      ${this.cautions(aboutResult)}
+      ${
+        assumed.length === 0
+          ? nothing
+          : note(
+              aside.assumed,
+              html`${aside.assumedWords(assumed.length)}
+                <details class="screen-only">
+                  <summary>${aside.assumedList}</summary>
+                  <ul class="assumed">
+                    ${assumed.map((a) => html`<li><span class="where">${a.where}</span> ${String(a.value)}<br /><span class="quiet">${a.source}</span></li>`)}
+                  </ul>
+                </details>`,
+            )
+      }
+    `;
+  }
+
+  private cautions(codes: ReadonlySet<string>) {
+    const said = this.view.cautions.filter((c) => codes.has(c.code)).map((c) => c.sentence);
+    return said.length > 0 ? note(aside.cautions, said.join(" ")) : nothing;
+  }
+
+  private thirst() {
+    const { view, say } = this;
+    const months = this.chart(`months ${this.bed}`, () => monthsChart(view, this.bed, say));
+    const known = view.beds.some((b) => b.today_L_week !== null);
+    return html`<section id="thirst" tabindex="-1" aria-labelledby="thirst-name">
+      <h2 id="thirst-name">${page.places.thirst}</h2>
+      <div class="spread">
+        <div class="main">
+          <gwb-plate .chart=${months}>
+            ${chooser(view, this.bed, (id) => {
+              this.bed = id;
+            })}
+          </gwb-plate>
+        </div>
+        <div class="margin">
+          ${note(aside.readMonths, known ? aside.readMonthsWords : aside.readMonthsNeedOnly)}
+          ${this.cautions(aboutGrounds)}
+        </div>
+      </div>
+      <div class="spread">
+        <div class="main">
+          <gwb-plate .chart=${this.chart("staves", () => stavesChart(view, say))}></gwb-plate>
+        </div>
+        <div class="margin">${note(aside.readStaves, aside.readStavesWords)}</div>
+      </div>
+    </section>`;
+  }
+
+  private tanks() {
+    const { view, say } = this;
+    return html`<section id="tanks" tabindex="-1" aria-labelledby="tanks-name">
+      <h2 id="tanks-name">${page.places.tanks}</h2>
+      ${view.tanks.length === 0 ? html`<p class="lead">${plate.none}</p>` : nothing}
+      ${view.tanks.map((tank, i) => {
+        const words = plate.tank;
+        const litres = (x: number) => say.litres(x);
+        return html`<div class="spread">
+          <div class="main">
+            <gwb-plate .chart=${this.chart(`tank ${tank.id} ${this.year}`, () => tankYearChart(tank, this.year, say))}>
+              ${yearChooser(view, this.year, (year) => {
+                this.year = year;
+              })}
+            </gwb-plate>
+          </div>
+          <div class="margin">
+            ${note(
+              tank.name,
+              `${tank.serves.length > 0 ? words.serves(tank.serves) : ""} ${words.meanYear(litres(tank.inflow_L_year), litres(tank.yield_L_year), litres(tank.spill_L_year))} ${words.term(say.share(tank.volumetricReliability))}`,
+            )}
+            ${i === 0 ? html`${note(aside.readTank, aside.readTankWords)} ${this.cautions(aboutTanks)}` : nothing}
+          </div>
+        </div>`;
+      })}
+    </section>`;
+  }
+}
+
+customElements.define("gwb-answer", Answer);

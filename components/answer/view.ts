@@ -1,0 +1,117 @@
+import type { Caution } from "../../src/report/cautions.ts";
+import type { ReportAssumed, ReportWeather } from "../../src/report/schema.ts";
+import type { SurveyBed } from "../../src/survey/survey.ts";
+
+/** What the page shows; plain data that can cross from a worker. */
+
+export type Supply = SurveyBed["watering"]["supply"];
+
+export interface BedView {
+  id: string;
+  name: string;
+  area_m2: number;
+  kinds: readonly string[];
+  thirst: string;
+  supply: Supply;
+  gross_L_year: number;
+  /** null: not known. */
+  habit_L_year: number | null;
+  /** Gross litres a week, by month, in a mean year. */
+  need_L_week: readonly number[];
+  today_L_week: readonly number[] | null;
+  /** What a year lacks, and what it has beyond need, by the month: they may stand side by side. */
+  short_L_year: number;
+  beyond_L_year: number;
+  stressDays_year: number;
+  establishing_L_year: number | null;
+  index: number;
+}
+
+export interface TankView {
+  id: string;
+  name: string;
+  capacity_L: number;
+  unusable_L: number;
+  inUse: boolean;
+  inflow_L_year: number;
+  yield_L_year: number;
+  spill_L_year: number;
+  topUp_L_year: number;
+  shortDays_year: number;
+  reliability: number;
+  volumetricReliability: number;
+  firstDay: number;
+  level_L: Float64Array;
+  spill_L: Float64Array;
+  /** 1 on a day when not all that was asked for was met. */
+  short: Uint8Array;
+  /** Whether anything was asked of it in the record. */
+  asked: boolean;
+  serves: readonly string[];
+}
+
+export interface YearFigures {
+  year: number;
+  today_kL: number;
+  need_kL: number;
+  plan_kL: number;
+}
+
+/** How far the answer may go. */
+export type Standing =
+  /** No beds, or none that needs water. */
+  | "no-beds"
+  | "no-need"
+  /** Today's watering is known for no bed. */
+  | "need-only"
+  /** Known for some. */
+  | "partly-known"
+  /** Known, and less than the gardens need. */
+  | "short"
+  /** Known, and more. */
+  | "saving";
+
+export interface AnswerView {
+  site: string;
+  standing: Standing;
+  weather: ReportWeather;
+  mains: {
+    today_kL: number;
+    need_kL: number;
+    tanks_kL: number;
+    giveUp_kL: { p10: number; p50: number; p90: number };
+    byYear: readonly YearFigures[];
+    dry: YearFigures | null;
+    wet: YearFigures | null;
+  };
+  /** Thirstiest square metre first. */
+  beds: readonly BedView[];
+  unknown: readonly BedView[];
+  rain_mm_week: readonly number[];
+  tanks: readonly TankView[];
+  /** Years that the record holds whole. */
+  years: readonly number[];
+  draws: readonly string[];
+  leaks: readonly string[];
+  leaks_kL_year: number;
+  assumed: readonly ReportAssumed[];
+  cautions: readonly { code: Caution["code"]; sentence: string }[];
+}
+
+/** A tenth of a year's need: what is closer is not called over or under. */
+const NEAR_SHARE = 0.1;
+
+/** Whether a bed gets clearly less than it needs over a year. */
+export function isShort(bed: BedView): boolean {
+  return bed.today_L_week !== null && bed.short_L_year - bed.beyond_L_year > NEAR_SHARE * bed.gross_L_year;
+}
+
+/** Whether a bed gets clearly more than it can use over a year. */
+export function isOver(bed: BedView): boolean {
+  return bed.today_L_week !== null && bed.beyond_L_year - bed.short_L_year > NEAR_SHARE * bed.gross_L_year;
+}
+
+/** A bed that somebody could water: rain-only beds stand apart from every draw and total. */
+export function isWatered(bed: BedView): boolean {
+  return bed.supply !== "none";
+}

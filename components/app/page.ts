@@ -1,0 +1,336 @@
+import { css, html, LitElement, nothing } from "lit";
+import { cache } from "lit/directives/cache.js";
+import type { UnitSystem } from "../../src/units.ts";
+import { own, page } from "../../src/words/en/page.ts";
+import "../answer/answer.ts";
+import type { AnswerView } from "../answer/view.ts";
+import { type Formatter, formatter } from "../format.ts";
+import { base, pressable } from "../look/base.ts";
+import { Compute } from "./compute.ts";
+import { LIMIT_BYTES, type PutIn, type Refused, readPutIn } from "./files.ts";
+import { frame } from "./frame.ts";
+import type { ToldFault, Which } from "./messages.ts";
+import { keepUnits, readUnits } from "./preferences.ts";
+
+type State = "loading" | "working" | "ready" | "empty";
+
+interface FaultList {
+  title: string;
+  faults: readonly ToldFault[];
+}
+
+/** The page: its frame, the answer, and the files that anyone puts in. */
+export class Page extends LitElement {
+  static override properties = {
+    state: { state: true },
+    view: { state: true },
+    say: { state: true },
+    lists: { state: true },
+    held: { state: true },
+    demo: { state: true },
+    over: { state: true },
+    spoken: { state: true },
+    slow: { state: true },
+  };
+
+  declare state: State;
+  declare view: AnswerView | null;
+  declare say: Formatter;
+  /** What stands in the way, by document. */
+  declare lists: readonly FaultList[];
+  /** Files put in so far. */
+  declare held: Partial<Record<Which, PutIn>>;
+  /** Whether the demo is shown. */
+  declare demo: boolean;
+  /** Whether files hang over the page. */
+  declare over: boolean;
+  /** What the live region says. */
+  declare spoken: string;
+  /** Whether it takes long enough to be said. */
+  declare slow: boolean;
+
+  private readonly compute = new Compute();
+
+  static override styles = [base, pressable, frame, css``];
+
+  constructor() {
+    super();
+    this.state = "loading";
+    this.view = null;
+    this.say = formatter(readUnits(), undefined);
+    this.lists = [];
+    this.held = {};
+    this.demo = false;
+    this.over = false;
+    this.spoken = "";
+    this.slow = false;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener("dragover", this.hover);
+    addEventListener("dragleave", this.leave);
+    addEventListener("drop", this.drop);
+    addEventListener("hashchange", this.goTo);
+    void this.showDemo();
+  }
+
+  override disconnectedCallback(): void {
+    removeEventListener("dragover", this.hover);
+    removeEventListener("dragleave", this.leave);
+    removeEventListener("drop", this.drop);
+    removeEventListener("hashchange", this.goTo);
+    this.compute.stop();
+    super.disconnectedCallback();
+  }
+
+  private readonly hover = (event: DragEvent): void => {
+    if (!event.dataTransfer?.types.includes("Files")) return;
+    event.preventDefault();
+    this.over = true;
+  };
+
+  private readonly leave = (event: DragEvent): void => {
+    if (event.relatedTarget === null) this.over = false;
+  };
+
+  private readonly drop = (event: DragEvent): void => {
+    if (!event.dataTransfer?.files.length) return;
+    event.preventDefault();
+    this.over = false;
+    void this.take([...event.dataTransfer.files]);
+  };
+
+  /** Goes to the part of the page that the address names; parts lie in shadow roots. */
+  private readonly goTo = (): void => {
+    const name = location.hash.slice(1);
+    if (!name) return;
+    const roots = [this.renderRoot, this.renderRoot.querySelector("gwb-answer")?.shadowRoot];
+    const part = roots
+      .map((root) => root?.querySelector<HTMLElement>(`[id="${CSS.escape(name)}"]`))
+      .find(Boolean);
+    part?.scrollIntoView();
+    part?.focus({ preventScroll: true });
+  };
+
+  private async showDemo(): Promise<void> {
+    this.state = "loading";
+    this.lists = [];
+    this.held = {};
+    try {
+      const response = await fetch("api/demo");
+      if (!response.ok) throw new Error(response.statusText);
+      const { survey, weather } = (await response.json()) as { survey: unknown; weather: string };
+      await this.work(JSON.stringify(survey), weather, true);
+    } catch {
+      this.state = "empty";
+      this.lists = [{ title: own.noDemo, faults: [] }];
+    }
+  }
+
+  private async take(files: readonly File[], wanted?: Which): Promise<void> {
+    this.spoken = own.reading;
+    const read = await Promise.all(files.map((file) => readPutIn(file, wanted)));
+    const refused = read.filter((r): r is Refused => "why" in r);
+    const held = { ...this.held };
+    for (const r of read) if ("of" in r) held[r.of] = r;
+    this.held = held;
+    this.lists = refused.map((r) => ({ title: this.refusal(r), faults: [] }));
+    const { survey, weather } = held;
+    if (survey && weather) await this.work(survey.text, weather.text, false);
+    else {
+      const missing = survey ? own.stillWeather : weather ? own.stillSurvey : "";
+      this.spoken = [...this.lists.map((l) => l.title), missing].join(" ");
+      this.showOwn();
+    }
+  }
+
+  private refusal({ name, why }: Refused): string {
+    if (why === "too-large") return own.tooLarge(name, `${this.say.number(LIMIT_BYTES / 1e6)} MB`);
+    return why === "unread" ? own.unread(name) : own.notText(name);
+  }
+
+  private async work(survey: string, weather: string, demo: boolean): Promise<void> {
+    const before = this.view ? "ready" : "empty";
+    this.state = this.view ? "working" : "loading";
+    const timer = setTimeout(() => {
+      this.slow = true;
+      this.spoken = own.working;
+    }, 600);
+    const told = await this.compute.ask(survey, weather);
+    clearTimeout(timer);
+    this.slow = false;
+    if (told === null) return;
+    if ("view" in told) {
+      this.view = told.view;
+      this.demo = demo;
+      this.lists = [];
+      this.state = "ready";
+      document.title = `${told.view.site} · ${page.title}`;
+      this.spoken = demo ? "" : own.done(told.view.site);
+      await this.updateComplete;
+      if (demo) this.goTo();
+      else this.renderRoot.querySelector<HTMLElement>("h1")?.focus();
+      return;
+    }
+    this.state = before;
+    this.lists =
+      "crash" in told
+        ? [{ title: own.failed, faults: [{ path: "", sentence: told.crash }] }]
+        : told.faults.map(({ of, faults }) => ({
+            title: own.faults(faults.length, this.held[of]?.name ?? own[of]),
+            faults,
+          }));
+    this.spoken = this.lists.map((l) => l.title).join(". ");
+    this.showOwn();
+  }
+
+  /** Brings what stands in the way, or what is still wanted, before the reader. */
+  private async showOwn(): Promise<void> {
+    await this.updateComplete;
+    const part = this.renderRoot.querySelector<HTMLElement>("#own");
+    part?.scrollIntoView({ block: "start" });
+    part?.focus({ preventScroll: true });
+  }
+
+  private setUnits(units: UnitSystem): void {
+    keepUnits(units);
+    this.say = formatter(units, undefined);
+  }
+
+  protected override render() {
+    const ready = this.view !== null;
+    return html`
+      <a class="skip" href="#answer" @click=${this.reGo}>${page.skip}</a>
+      ${this.header()}
+      <main>
+        ${this.view ? html`<gwb-answer .view=${this.view} .say=${this.say}></gwb-answer>` : this.waiting()}
+        ${this.ownPart()}
+      </main>
+      <footer>${page.foot}</footer>
+      <p class="unseen" role="status">${this.spoken}</p>
+      ${cache(this.slow && ready ? html`<p class="busy" aria-hidden="true">${own.working}</p>` : nothing)}
+      ${this.over ? html`<div class="over" aria-hidden="true"><p>${own.dropHere}</p></div>` : nothing}
+    `;
+  }
+
+  /** A click on the part that the address names already still goes there. */
+  private readonly reGo = (event: Event): void => {
+    const link = event.currentTarget as HTMLAnchorElement;
+    if (link.hash === location.hash) this.goTo();
+  };
+
+  private header() {
+    const { view } = this;
+    const places = view && view.standing !== "no-beds" ? (["answer", "thirst", "tanks", "own"] as const) : [];
+    return html`<header>
+      <div class="name">
+        <h1 tabindex="-1">${view?.site ?? page.title}</h1>
+        ${
+          view
+            ? html`<p class="quiet">${page.wordsForHeader(view.weather.from.slice(0, 4), view.weather.to.slice(0, 4))}</p>`
+            : nothing
+        }
+      </div>
+      <div class="ways">
+        ${
+          places.length > 0
+            ? html`<nav aria-label=${page.navigation}>
+                ${places.map((p) => html`<a href="#${p}" @click=${this.reGo}>${page.places[p]}</a>`)}
+              </nav>`
+            : nothing
+        }
+        ${
+          view
+            ? html`<fieldset>
+                <legend class="unseen">${page.units}</legend>
+                ${this.unitChoice("metric", page.metric)} ${this.unitChoice("us", page.us)}
+              </fieldset>`
+            : nothing
+        }
+      </div>
+    </header>
+    ${
+      this.demo && view
+        ? html`<p class="invented">${page.invented} <a href="#own" @click=${this.reGo}>${page.putInOwn}</a></p>`
+        : nothing
+    }`;
+  }
+
+  private unitChoice(units: UnitSystem, words: string) {
+    return html`<label>
+      <input type="radio" name="units" .checked=${this.say.system === units} @change=${() => this.setUnits(units)} />
+      <span>${words}</span>
+    </label>`;
+  }
+
+  private waiting() {
+    if (this.state === "empty") return nothing;
+    return html`<section class="waiting" aria-busy="true">
+      <p class="headline">${own.working}</p>
+    </section>`;
+  }
+
+  private ownPart() {
+    const faulty = this.lists.length > 0;
+    return html`<section id="own" tabindex="-1" aria-labelledby="own-name">
+      <h2 id="own-name">${own.heading}</h2>
+      ${
+        faulty
+          ? html`<div class="faults">
+              ${this.lists.map(
+                (list) => html`<h3>${list.title}</h3>
+                  ${
+                    list.faults.length > 0
+                      ? html`<ol>
+                          ${list.faults.map(
+                            (f) =>
+                              html`<li>${f.path ? html`<code>${f.path}</code> ` : nothing}${f.sentence}</li>`,
+                          )}
+                        </ol>`
+                      : nothing
+                  }`,
+              )}
+              ${this.view && this.lists.some((l) => l.faults.length > 0) ? html`<p>${own.faultsHelp}</p>` : nothing}
+            </div>`
+          : nothing
+      }
+      <div class="entry">
+        <p class="lead">${own.lead}</p>
+        ${this.chooser("survey", own.survey, own.surveyHint, ".json,application/json")}
+        ${this.chooser("weather", own.weather, own.weatherHint, ".csv,text/csv,text/plain")}
+        ${
+          this.demo || this.state === "loading"
+            ? nothing
+            : html`<p><button class="plain" @click=${() => this.showDemo()}>${own.again}</button></p>`
+        }
+      </div>
+    </section>`;
+  }
+
+  private chooser(of: Which, name: string, hint: string, accept: string) {
+    const held = this.held[of];
+    const missing = !held && Object.keys(this.held).length > 0;
+    return html`<div class="file">
+      <p><strong id="${of}-name">${name}</strong> <span class="quiet" id="${of}-hint">${hint}</span></p>
+      <p class="put">
+        <label class="press">
+          <input type="file" accept=${accept} aria-labelledby="${of}-name" aria-describedby="${of}-hint"
+            @change=${(event: Event) => this.chosen(event, of)} />
+          <span>${own.choose}</span>
+        </label>
+        ${held ? html`<span>${own.have(held.name)}</span>` : nothing}
+        ${missing ? html`<span>${of === "survey" ? own.stillSurvey : own.stillWeather}</span>` : nothing}
+      </p>
+    </div>`;
+  }
+
+  private chosen(event: Event, of: Which): void {
+    const input = event.target as HTMLInputElement;
+    const files = [...(input.files ?? [])];
+    input.value = "";
+    if (files.length > 0) void this.take(files, of);
+  }
+}
+
+customElements.define("gwb-page", Page);

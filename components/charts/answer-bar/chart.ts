@@ -1,0 +1,19 @@
+import { plate } from "../../../src/words/en/page.ts";
+import type { AnswerView } from "../../answer/view.ts";
+import type { Formatter } from "../../format.ts";
+import type { Chart } from "../chart.ts";
+import { drawAnswerBar } from "./draw.ts";
+import { answerTable, prepareAnswerBar } from "./prepare.ts";
+
+export function answerBarChart(view: AnswerView, say: Formatter): Chart {
+  const bar = prepareAnswerBar(view);
+  return {
+    id: "mains-water-by-year",
+    finding: plate.bar.finding,
+    about: plate.bar.about,
+    readings: [],
+    start: 0,
+    table: answerTable(view, say),
+    draw: (svg, width) => drawAnswerBar(svg, bar, width, say),
+  };
+}

@@ -1,0 +1,43 @@
+/** What a chart is to the plate that frames it: words, readings, a table, and a way to be drawn. */
+
+export type Cell = string | number;
+
+export interface Column {
+  name: string;
+  /** How a number of this column is shown; text columns have none. */
+  show?: (value: number) => string;
+}
+
+export interface ChartTable {
+  columns: readonly Column[];
+  rows: readonly (readonly Cell[])[];
+}
+
+/** Where things lie on a drawing, for the ruler that reads it. */
+export interface Drawn {
+  height: number;
+  /** The horizontal run that the ruler covers, and the height of its edge. */
+  ruler: { left: number; right: number; y: number };
+  /** Where reading i stands. */
+  at(i: number): number;
+  /** The reading nearest to a place along the ruler. */
+  nearest(x: number): number;
+  /** The vertical run of the reading line. */
+  line: { top: number; bottom: number };
+  /** Lets a drawing follow the reading, as a tank's section does. */
+  follow?(i: number): void;
+}
+
+export interface Chart {
+  /** Names the CSV file. */
+  id: string;
+  finding: string;
+  /** What a person who does not see the drawing should know is in it. */
+  about: string;
+  /** One sentence a reading, spoken and shown; none where there is nothing to read along. */
+  readings: readonly string[];
+  /** The reading that the ruler stands at first. */
+  start: number;
+  table: ChartTable;
+  draw(svg: SVGSVGElement, width: number): Drawn;
+}

@@ -1,0 +1,104 @@
+/** Words at the lines: where a label can stand without covering what it names or another label. */
+
+export interface Box {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+
+export interface Callout {
+  width: number;
+  height: number;
+  /** What the label speaks of. */
+  target: { x: number; y: number };
+}
+
+export interface PlacedCallout extends Box {
+  /** The leader's ends: at the label and at the thing. Null where the label stands at the thing itself. */
+  leader: { x1: number; y1: number; x2: number; y2: number } | null;
+}
+
+/** Area that two boxes share. */
+export function overlap(a: Box, b: Box): number {
+  const w = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
+  const h = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
+  return w > 0 && h > 0 ? w * h : 0;
+}
+
+const clamp = (x: number, low: number, high: number) => Math.min(Math.max(x, low), high);
+
+function padded(box: Box, pad: number): Box {
+  return { x: box.x - pad, y: box.y - pad, width: box.width + 2 * pad, height: box.height + 2 * pad };
+}
+
+/** From the middle of a label's near edge to the thing: looks drawn by hand, never along the text. */
+function leaderOf(box: Box, target: { x: number; y: number }): PlacedCallout["leader"] {
+  const x1 = clamp(target.x, box.x + 4, box.x + box.width - 4);
+  const beside = target.y >= box.y && target.y <= box.y + box.height;
+  const y1 =
+    target.y > box.y + box.height ? box.y + box.height : target.y < box.y ? box.y : box.y + box.height / 2;
+  const from = beside
+    ? { x: target.x < box.x ? box.x - 3 : box.x + box.width + 3, y: box.y + box.height / 2 }
+    : { x: x1, y: y1 };
+  if (Math.hypot(from.x - target.x, from.y - target.y) < 7) return null;
+  return { x1: from.x, y1: from.y, x2: target.x, y2: target.y };
+}
+
+/**
+ * Places each label in turn where it covers least and stands nearest: first clear of other labels, then of
+ * what is drawn, then close to its target.
+ */
+export function placeCallouts(
+  callouts: readonly Callout[],
+  drawn: readonly Box[],
+  bounds: Box,
+): PlacedCallout[] {
+  const placed: PlacedCallout[] = [];
+  for (const callout of callouts) {
+    const right = Math.max(bounds.x, bounds.x + bounds.width - callout.width);
+    const bottom = Math.max(bounds.y, bounds.y + bounds.height - callout.height);
+    let best: { box: Box; cost: number } | null = null;
+    for (let y = bounds.y; y <= bottom; y += 6) {
+      for (let x = bounds.x; x <= right; x += 8) {
+        const box = { x, y, width: callout.width, height: callout.height };
+        const near = padded(box, 4);
+        let cost = 0;
+        for (const other of placed) cost += overlap(near, other) * 1000;
+        for (const other of drawn) cost += overlap(near, other) * 12;
+        const dx = Math.max(0, x - callout.target.x, callout.target.x - x - callout.width);
+        const dy = Math.max(0, y - callout.target.y, callout.target.y - y - callout.height);
+        cost += Math.hypot(dx, dy);
+        if (!best || cost < best.cost) best = { box, cost };
+      }
+    }
+    const box = best?.box ?? { x: bounds.x, y: bounds.y, width: callout.width, height: callout.height };
+    placed.push({ ...box, leader: leaderOf(box, callout.target) });
+  }
+  return placed;
+}
+
+/**
+ * Labels of one row, each wanted at a place, moved apart as little as keeps their order and a gap; the row
+ * stays between its ends where it fits at all.
+ */
+export function spreadRow(
+  wanted: readonly { x: number; width: number }[],
+  low: number,
+  high: number,
+  gap: number,
+): number[] {
+  const xs = wanted.map((w) => w.x);
+  for (let i = 1; i < xs.length; i++) xs[i] = Math.max(xs[i]!, xs[i - 1]! + wanted[i - 1]!.width + gap);
+  let limit = high;
+  for (let i = xs.length - 1; i >= 0; i--) {
+    xs[i] = Math.min(xs[i]!, limit - wanted[i]!.width);
+    limit = xs[i]! - gap;
+  }
+  let floor = low;
+  for (let i = 0; i < xs.length; i++) {
+    xs[i] = Math.max(xs[i]!, floor);
+    floor = xs[i]! + wanted[i]!.width + gap;
+  }
+  return xs;
+}

@@ -1,0 +1,317 @@
+import { css, html, LitElement, nothing, type PropertyValues } from "lit";
+import { page, plate } from "../../src/words/en/page.ts";
+import { base, pressable } from "../look/base.ts";
+import type { Chart, Drawn } from "./chart.ts";
+import { drawing } from "./styles.ts";
+import { tableOf, takeCsv } from "./table.ts";
+
+const SVG = "http://www.w3.org/2000/svg";
+
+/**
+ * A figure as a good handbook has it: the finding as its heading, the drawing, a ruler along it that reads
+ * it value by value (keys, touch or pointer), and the numbers one click away.
+ *
+ * @property chart what is drawn; a new one is drawn anew
+ * @slot controls what chooses the drawing (a year, a bed)
+ */
+export class Plate extends LitElement {
+  static override properties = {
+    chart: { attribute: false },
+    at: { state: true },
+    drawn: { state: true },
+    reading: { state: true },
+    open: { state: true },
+  };
+
+  declare chart: Chart | undefined;
+  declare at: number;
+  declare drawn: Drawn | undefined;
+  /** Whether somebody reads along the ruler just now. */
+  declare reading: boolean;
+  declare open: boolean;
+
+  private width_px = 0;
+  private readonly watch = new ResizeObserver(([entry]) => this.resized(entry!.contentRect.width));
+
+  static override styles = [
+    base,
+    pressable,
+    drawing,
+    css`
+      :host {
+        display: block;
+        break-inside: avoid;
+      }
+      h3 {
+        max-width: 38rem;
+        font-size: 1.3rem;
+        font-weight: 600;
+        line-height: 1.25;
+        letter-spacing: -0.005em;
+        text-wrap: balance;
+      }
+      .controls {
+        margin-top: 0.35rem;
+      }
+      .sheet {
+        position: relative;
+        margin-top: 0.9rem;
+        touch-action: pan-y;
+      }
+      .ruler {
+        position: absolute;
+        height: 44px;
+        margin: 0;
+        padding: 0;
+        background: transparent;
+        appearance: none;
+        -webkit-appearance: none;
+        cursor: ew-resize;
+      }
+      .ruler::-webkit-slider-runnable-track {
+        height: 44px;
+        background: transparent;
+      }
+      .ruler::-moz-range-track {
+        height: 44px;
+        background: transparent;
+      }
+      .ruler::-webkit-slider-thumb {
+        appearance: none;
+        -webkit-appearance: none;
+        width: 14px;
+        height: 11px;
+        margin-top: 0;
+        background: var(--ink);
+        clip-path: polygon(50% 0, 100% 100%, 0 100%);
+        border: 0;
+        border-radius: 0;
+      }
+      .ruler::-moz-range-thumb {
+        width: 14px;
+        height: 11px;
+        background: var(--ink);
+        clip-path: polygon(50% 0, 100% 100%, 0 100%);
+        border: 0;
+        border-radius: 0;
+      }
+      .read {
+        min-height: 3.1em;
+        margin-top: 0.1rem;
+        color: var(--grey);
+        font-size: 0.92rem;
+      }
+      .read.live {
+        color: var(--ink);
+      }
+      details {
+        margin-top: 0.25rem;
+        font-size: 0.92rem;
+      }
+      summary {
+        display: inline-block;
+        cursor: pointer;
+        text-decoration: underline;
+        text-decoration-thickness: 1px;
+        text-underline-offset: 0.22em;
+        list-style: none;
+      }
+      summary::-webkit-details-marker {
+        display: none;
+      }
+      summary:hover {
+        text-decoration-thickness: 2px;
+      }
+      .scroll {
+        max-height: 26rem;
+        margin: 0.6rem 0;
+        overflow: auto;
+        border-block: 1px solid var(--ink);
+      }
+      table {
+        border-collapse: collapse;
+        min-width: 100%;
+      }
+      th {
+        font-weight: 500;
+        text-align: start;
+        vertical-align: bottom;
+      }
+      thead th {
+        position: sticky;
+        top: 0;
+        background: var(--paper);
+        color: var(--grey);
+        box-shadow: inset 0 -1px var(--ink);
+      }
+      th,
+      td {
+        padding: 0.35rem 1.1rem 0.35rem 0;
+      }
+      th.number,
+      td.number {
+        text-align: end;
+        white-space: nowrap;
+      }
+      tbody tr + tr > * {
+        border-top: 1px solid var(--hair);
+      }
+      @media (pointer: coarse) {
+        summary {
+          padding: 0.6rem 0;
+        }
+      }
+      @media print {
+        .ruler,
+        .read,
+        details,
+        .controls {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  constructor() {
+    super();
+    this.at = 0;
+    this.reading = false;
+    this.open = false;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    document.fonts.addEventListener("loadingdone", this.fontsCame);
+  }
+
+  override disconnectedCallback(): void {
+    this.watch.disconnect();
+    document.fonts.removeEventListener("loadingdone", this.fontsCame);
+    super.disconnectedCallback();
+  }
+
+  protected override firstUpdated(): void {
+    this.watch.observe(this.renderRoot.querySelector(".sheet")!);
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("chart") && this.chart) {
+      const before = changed.get("chart");
+      const same = before?.id === this.chart.id && before.readings.length === this.chart.readings.length;
+      if (!same) this.at = this.chart.start;
+    }
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has("chart")) this.draw();
+    else if (changed.has("at")) this.follow();
+  }
+
+  private readonly fontsCame = (): void => this.draw();
+
+  private resized(width_px: number): void {
+    if (Math.abs(width_px - this.width_px) < 1) return;
+    this.width_px = width_px;
+    this.draw();
+  }
+
+  private draw(): void {
+    const svg = this.renderRoot.querySelector("svg");
+    if (!svg || !this.chart || this.width_px < 40) return;
+    svg.replaceChildren();
+    const width = Math.floor(this.width_px);
+    const drawn = this.chart.draw(svg, width);
+    svg.setAttribute("width", String(width));
+    svg.setAttribute("height", String(drawn.height));
+    svg.setAttribute("viewBox", `0 0 ${width} ${drawn.height}`);
+    if (this.chart.readings.length > 0) {
+      const line = document.createElementNS(SVG, "line");
+      line.setAttribute("class", "reading-line");
+      svg.append(line);
+    }
+    this.drawn = drawn;
+    this.follow();
+  }
+
+  private follow(): void {
+    const { drawn } = this;
+    const line = this.renderRoot.querySelector(".reading-line");
+    if (!drawn || !line) return;
+    const x = String(drawn.at(this.at));
+    line.setAttribute("x1", x);
+    line.setAttribute("x2", x);
+    line.setAttribute("y1", String(drawn.line.top));
+    line.setAttribute("y2", String(drawn.line.bottom));
+    drawn.follow?.(this.at);
+    const ruler = this.renderRoot.querySelector<HTMLInputElement>(".ruler");
+    if (!ruler) return;
+    ruler.style.left = `${drawn.ruler.left - 7}px`;
+    ruler.style.width = `${drawn.ruler.right - drawn.ruler.left + 14}px`;
+    ruler.style.top = `${drawn.ruler.y}px`;
+  }
+
+  private readonly point = (event: PointerEvent): void => {
+    if (!this.drawn || !this.chart?.readings.length) return;
+    if ((event.target as Element).classList.contains("ruler")) return;
+    const box = this.renderRoot.querySelector("svg")!.getBoundingClientRect();
+    const x = event.clientX - box.left;
+    if (x < this.drawn.ruler.left - 12 || x > this.drawn.ruler.right + 12) return;
+    this.reading = true;
+    this.at = this.drawn.nearest(x);
+  };
+
+  private readonly slide = (event: Event): void => {
+    this.reading = true;
+    this.at = Number((event.target as HTMLInputElement).value);
+  };
+
+  protected override render() {
+    const { chart } = this;
+    if (!chart) return nothing;
+    const text = chart.readings[this.at] ?? "";
+    return html`
+      <figure role="group" aria-labelledby="finding">
+        <figcaption><h3 id="finding">${chart.finding}</h3></figcaption>
+        <div class="controls"><slot name="controls"></slot></div>
+        <div class="sheet" @pointermove=${this.point} @pointerdown=${this.point}>
+          <svg role="img" aria-label=${chart.about}></svg>
+          ${
+            chart.readings.length > 0
+              ? html`<input class="ruler" type="range" min="0" max=${chart.readings.length - 1} step="1"
+                  .value=${String(this.at)} aria-label=${page.ruler(chart.about)} aria-valuetext=${text}
+                  @input=${this.slide} @focus=${this.slide}
+                  @keydown=${this.jump} />`
+              : nothing
+          }
+        </div>
+        ${
+          chart.readings.length > 0
+            ? html`<p class="read ${this.reading ? "live" : ""}" aria-hidden="true">${this.reading ? text : plate.readHint}</p>`
+            : nothing
+        }
+        <details @toggle=${this.toggled}>
+          <summary>${plate.numbers}</summary>
+          ${this.open ? tableOf(chart) : nothing}
+          ${this.open ? html`<button class="plain" @click=${() => takeCsv(chart)}>${plate.csv}</button>` : nothing}
+        </details>
+      </figure>
+    `;
+  }
+
+  private readonly toggled = (event: Event): void => {
+    this.open = (event.target as HTMLDetailsElement).open;
+  };
+
+  /** Page Up and Page Down go a month on a drawing by days, a quarter on one by months. */
+  private readonly jump = (event: KeyboardEvent): void => {
+    const step = { PageUp: 1, PageDown: -1 }[event.key];
+    const last = (this.chart?.readings.length ?? 1) - 1;
+    if (step === undefined) return;
+    event.preventDefault();
+    const stride = last > 40 ? 30 : 3;
+    this.reading = true;
+    this.at = Math.min(last, Math.max(0, this.at + step * stride));
+  };
+}
+
+customElements.define("gwb-plate", Plate);

@@ -1,0 +1,22 @@
+import { plate } from "../../../src/words/en/page.ts";
+import type { AnswerView } from "../../answer/view.ts";
+import type { Formatter } from "../../format.ts";
+import type { Chart } from "../chart.ts";
+import { drawStaves } from "./draw.ts";
+import { prepareStaves, staveReadings, stavesFinding, stavesTable } from "./prepare.ts";
+
+export function stavesChart(view: AnswerView, say: Formatter): Chart {
+  const staves = prepareStaves(view);
+  const total = staves.rain_mm_week.map((_, m) =>
+    staves.staves.reduce((sum, s) => sum + s.need_L_week[m]!, 0),
+  );
+  return {
+    id: "litres-a-week-by-bed-and-month",
+    finding: stavesFinding(staves),
+    about: plate.staves.about,
+    readings: staveReadings(staves, say),
+    start: total.indexOf(Math.max(...total)),
+    table: stavesTable(view, say),
+    draw: (svg, width) => drawStaves(svg, staves, width, say),
+  };
+}

@@ -1,0 +1,19 @@
+import { plate } from "../../../src/words/en/page.ts";
+import type { TankView } from "../../answer/view.ts";
+import type { Formatter } from "../../format.ts";
+import type { Chart } from "../chart.ts";
+import { drawTankYear } from "./draw.ts";
+import { prepareTankYear, tankFinding, tankReadings, tankTable, telling } from "./prepare.ts";
+
+export function tankYearChart(tank: TankView, year: number | null, say: Formatter): Chart {
+  const t = prepareTankYear(tank, year);
+  return {
+    id: `tank-${tank.id}-${year ?? "record"}`,
+    finding: tankFinding(t, say),
+    about: plate.tank.about(t.name, String(year ?? plate.tank.theRecord)),
+    readings: tankReadings(t, say),
+    start: telling(t),
+    table: tankTable(t, say),
+    draw: (svg, width) => drawTankYear(svg, t, width, say),
+  };
+}

@@ -1,0 +1,23 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vite";
+
+const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** The page, built into dist/page: hashed files, nothing inline, nothing from elsewhere. */
+export default defineConfig({
+  root: at("."),
+  base: "./",
+  publicDir: false,
+  resolve: {
+    alias: { "@fontsource-variable": at("../node_modules/@fontsource-variable") },
+  },
+  build: {
+    outDir: at("../dist/page"),
+    emptyOutDir: true,
+    target: "es2022",
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    reportCompressedSize: true,
+  },
+  worker: { format: "es" },
+});
