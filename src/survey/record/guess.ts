@@ -28,10 +28,8 @@ export function guessMapping(rows: Cells, given: Given = {}): Mapping {
     ? { ...layout, body: layout.body.filter((row) => rows[row]![where.at] === where.value) }
     : layout;
   const { dates, questions } = guessDates(rows, kept, given);
-  if (dates)
-    questions.push(
-      ...(where ? askPlace(rows, kept, dates).filter(isOther(where)) : askPlace(rows, kept, dates)),
-    );
+  const places = dates ? askPlace(rows, kept, dates) : [];
+  questions.push(...places);
   const decimalComma = hasDecimalCommas(numberCells(rows, kept));
   const reserved = new Set([...dateColumns(dates), ...(where ? [where.at] : [])]);
   const candidates = kept.headers.map((header, at): Candidate => {
@@ -39,13 +37,15 @@ export function guessMapping(rows: Cells, given: Given = {}): Mapping {
   });
   const { fields, questions: columnQuestions } = guessFields(candidates, given);
   const { mapped, questions: unitQuestions } = chooseUnits(fields, candidates, kept.unitRow, given);
-  questions.push(
-    ...columnQuestions,
-    ...lacking(candidates, mapped),
-    ...unsure(candidates, mapped),
-    ...unitQuestions,
-  );
-  questions.push(...swapped(candidates, mapped, given));
+  // With several places in one, the values speak of none: what else is unclear is asked once the place is known.
+  if (places.length === 0)
+    questions.push(
+      ...columnQuestions,
+      ...lacking(candidates, mapped),
+      ...unsure(candidates, mapped),
+      ...unitQuestions,
+      ...swapped(candidates, mapped, given),
+    );
   const used = new Set([...reserved, ...Object.values(mapped).map((field) => field.at)]);
   const unused = kept.headers.filter((_, at) => !used.has(at));
   return { fields: mapped, dates, where, decimalComma, unused, questions };
@@ -81,11 +81,6 @@ function wrongFlags(rows: Cells, layout: Layout, given: Given): Question[] {
 function whereOf({ headers }: Layout, { where }: Given): Mapping["where"] {
   const at = where ? columnNamed(headers, where.header) : -1;
   return where && at >= 0 ? { header: headers[at]!, at, value: where.value } : null;
-}
-
-/** A second question about places is worth asking only of another column. */
-function isOther(where: { header: string }): (question: Question) => boolean {
-  return ({ code, facts }) => code !== "import-place" || facts.header !== where.header;
 }
 
 function dateColumns(dates: DateMapping | null): number[] {

@@ -20,7 +20,7 @@ export const columnNames: Readonly<Record<WeatherColumn, string>> = {
   sun_h: "Sunshine",
 };
 
-const units: Readonly<Record<WeatherColumn, string>> = {
+export const columnUnits: Readonly<Record<WeatherColumn, string>> = {
   rain_mm: "mm",
   et0_mm: "mm",
   tmin_c: "°C",
@@ -60,7 +60,7 @@ export const recordFaultWords: Readonly<Record<string, (facts: Facts) => string>
   "record-not-number": ({ column, found }) =>
     `${name(column)} must be a number, or blank where it is not known. ${youEntered(found)}`,
   "record-out-of-range": ({ column, found, low, high }) =>
-    `${name(column)} must be between ${count(Number(low))} and ${count(Number(high))} ${units[column as WeatherColumn]}. ${youEntered(found)}`,
+    `${name(column)} must be between ${count(Number(low))} and ${count(Number(high))} ${columnUnits[column as WeatherColumn]}. ${youEntered(found)}`,
   "record-crossed": ({ low, lowValue, high, highValue }) =>
     `${name(low)} must not be above the highest. Found ${low} ${lowValue} and ${high} ${highValue}.`,
   "record-swapped": ({ low, high, crossed, compared }) =>
