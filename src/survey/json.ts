@@ -60,6 +60,7 @@ function deepest(json: string): number {
 
 const space = /[ \t\n\r]*/y;
 const plain = /(?:true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?)(?![\w.+-])/y;
+const fragment = /[\w.+-]*/y;
 const hex = /[0-9a-fA-F]{4}/y;
 
 /** The end of a match at a place; the place itself where there is none. */
@@ -123,5 +124,7 @@ function whereItBreaks(json: string): { at: number; cut: boolean } {
       awaited = "after";
     }
   }
+  // Half a number or half a word at the very end, inside brackets, is a cut too.
+  if (open.length > 0 && after(fragment, json, at) === json.length) at = json.length;
   return { at, cut: at >= json.length };
 }

@@ -48,9 +48,9 @@ export function fieldsAt(path: Path): string[] {
   return schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
 }
 
-/** What was found, as facts: short, and fit for JSON. */
+/** What was found, as facts: short, and fit for JSON, which has no endless number and no −0. */
 export function foundFacts(found: unknown): Facts {
-  if (typeof found === "number") return Number.isFinite(found) ? { found } : { foundSort: "endless" };
+  if (typeof found === "number") return Number.isFinite(found) ? { found: found + 0 } : { foundSort: "endless" };
   if (typeof found === "string") return { found: oneLine(found, 60) };
   if (typeof found === "boolean" || found === null) return { found };
   if (found === undefined) return { foundSort: "nothing" };

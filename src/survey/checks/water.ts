@@ -37,7 +37,7 @@ function checkResize(resize: Row | null, tanks: Row[], faults: FaultCollector): 
     faults.add([...resize.path, "capacity_L"], "below-outlet", { found: capacity, unusable });
 }
 
-/** Flow by level belongs to a tap that draws from a tank, and each level is given once, rising. */
+/** Flow by level belongs to a tap that draws from a tank, and each level is given once. */
 function checkTap(tap: Row, tanks: Row[], faults: FaultCollector): void {
   if (!has(tap, "flowAt")) return;
   const source = textAt(tap, "source");
@@ -45,14 +45,13 @@ function checkTap(tap: Row, tanks: Row[], faults: FaultCollector): void {
     faults.add([...tap.path, "flowAt"], "flow-at-no-tank", { source });
   const tank = tanks.find((row) => textAt(row, "id") === source);
   const capacity = tank ? numberAt(tank, "capacity_L") : null;
-  let before: number | null = null;
+  const seen = new Set<number>();
   for (const point of rowsAt(tap, "flowAt")) {
     const level = numberAt(point, "level_L");
     const path = [...point.path, "level_L"];
-    if (level !== null && capacity !== null && level > capacity)
-      faults.add(path, "above-capacity", { found: level, capacity });
-    if (level !== null && before !== null && level <= before)
-      faults.add(path, "not-rising", { found: level, before });
-    before = level;
+    if (level === null) continue;
+    if (capacity !== null && level > capacity) faults.add(path, "above-capacity", { found: level, capacity });
+    if (seen.has(level)) faults.add(path, "level-twice", { found: level });
+    seen.add(level);
   }
 }

@@ -106,12 +106,12 @@ export const restriction = z
     name: text("Name of the restriction"),
     from: dateOrMonthDay("First day: MM-DD each year, or a date").optional(),
     to: dateOrMonthDay("Last day, included: MM-DD each year, or a date").optional(),
-    days: days("Days of the week on which watering is allowed under it").optional(),
-    fromTime: time("Watering allowed from, 24-hour clock").optional(),
-    toTime: time("Watering allowed to, 24-hour clock").optional(),
+    days: days("Days of the week that it speaks of").optional(),
+    fromTime: time("From, 24-hour clock").optional(),
+    toTime: time("To, 24-hour clock; may pass midnight").optional(),
     methods: z.array(z.enum(methods)).max(methods.length).describe("Methods it speaks of").optional(),
     supplies: z.array(z.enum(supplies)).max(supplies.length).describe("Supplies it speaks of").optional(),
-    parity: z.enum(["odd", "even"]).describe("Odd or even dates on which watering is allowed").optional(),
+    parity: z.enum(["odd", "even"]).describe("Odd or even dates that it speaks of").optional(),
     exempt: ids("Ids of beds that it leaves alone", 1_000).optional(),
   })
   .describe("A rule about when and how watering is allowed");

@@ -63,6 +63,7 @@ export const tieFaultWords: Readonly<Record<string, FaultWriter>> = {
   "linked-to-itself": ({ id }) => `A tank must not be linked to itself. "${id}" is its own id.`,
   "flow-at-no-tank": ({ source }) =>
     `Flow by level is for a tap that draws from a tank. The source of this one is ${source}; give flow_L_min instead.`,
+  "level-twice": ({ found }) => `Each level must be there once. ${L(found)} is there before.`,
   "not-rising": ({ found, before }, path) =>
     `${fieldName(path)} must be above the one before, ${figure(before)}. You entered ${figure(found)}.`,
 
