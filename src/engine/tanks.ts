@@ -142,7 +142,7 @@ export function stepTank(tank: TankGroup, days: TankSeries, i: number, before_L:
   const kept_L = Math.min(before_L + inflow_L - yield_L, most_L);
   const topUp_L = topUpOfDay_L(tank, kept_L);
   days.yield_L[i] = yield_L;
-  days.spill_L[i] = before_L + inflow_L - yield_L - kept_L;
+  days.spill_L[i] = Math.max(0, before_L + inflow_L - yield_L - kept_L);
   days.topUp_L[i] = topUp_L;
   days.level_L[i] = kept_L + topUp_L;
   return kept_L + topUp_L;
