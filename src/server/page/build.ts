@@ -10,6 +10,6 @@ export async function buildPage(root: string, onBuild: () => void): Promise<stri
   if (await isPageFresh(root, folder)) return folder;
   onBuild();
   const { build } = await import("vite");
-  await build({ configFile: join(root, "components/vite.config.ts"), logLevel: "warn" });
+  await build({ configFile: join(root, "components/vite.config.ts"), logLevel: "error" });
   return folder;
 }
