@@ -13,5 +13,8 @@ export function printDemo(root: string): void {
   const record = readRecord(demo.weather);
   if ("faults" in survey || "faults" in record) return;
   const { mains } = reportOf(workOut(survey.survey, record.record), cautionSentence);
-  console.log(serverWords.demoAnswer(demo.name, mains));
+  const { today_kL_year: today_kL, need_kL_year: need_kL } = mains;
+  console.log(
+    serverWords.demoAnswer(demo.name, { today_kL, need_kL, giveUp_kL: mains.giveUp_kL_year.p50 ?? 0 }),
+  );
 }

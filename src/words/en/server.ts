@@ -40,11 +40,9 @@ export const serverWords = {
   tooManyBedDays: (limit: number, beds: number, days: number) =>
     `A survey's beds times its record's days must be at most ${count(limit)}. These are ${count(beds)} beds and ${count(days)} days: send fewer beds or a shorter record.`,
 
-  demoAnswer: (
-    name: string,
-    mains: { today_kL_year: number; need_kL_year: number; giveUp_kL_year: { p50: number | null } },
-  ) =>
-    `${name}: ${count(Math.round(mains.today_kL_year))} kL of mains water a year today, ${count(Math.round(mains.need_kL_year))} kL where beds get what they need.`,
+  demoAnswer: (name: string, mains: { today_kL: number; need_kL: number; giveUp_kL: number }) =>
+    `${name} takes ${count(Math.round(mains.today_kL))} kL of mains water a year for its gardens and leaks today. Watered to what the beds need, it would take ${count(Math.round(mains.need_kL))} kL: in a middle year ${count(Math.round(mains.giveUp_kL))} kL could be given up.`,
+
   building: "Building the page, once …",
   buildFailed: "The page could not be built; the fault is above. The API is served without it.",
   listening: (address: string) => `Grounds Water Balance is at ${address}  (Ctrl+C stops it)`,
