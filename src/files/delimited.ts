@@ -25,7 +25,9 @@ export interface DelimitedOptions {
 }
 
 /** Splits comma, tab, semicolon or pipe separated text into cells; a byte-order mark falls away. */
-export function parseDelimited(text: string, options: DelimitedOptions = {}): Delimited {
+export function parseDelimited(given: string, options: DelimitedOptions = {}): Delimited {
+  // Files pasted together may end their lines in more than one way, which the parser does not expect.
+  const text = given.includes("\r") ? given.replace(/\r\n?/g, "\n") : given;
   const delimiter = options.delimiter ?? tellDelimiter(text);
   const maxRows = options.maxRows ?? Number.POSITIVE_INFINITY;
   const { data, errors } = split(text, delimiter, maxRows + 1);
@@ -63,5 +65,5 @@ function evenShare(rows: string[][]): number {
 
 function split(text: string, delimiter: Delimiter, preview_rows: number): Papa.ParseResult<string[]> {
   const preview = Number.isFinite(preview_rows) ? preview_rows : 0;
-  return Papa.parse<string[]>(text, { delimiter, preview });
+  return Papa.parse<string[]>(text, { delimiter, preview, newline: "\n" });
 }

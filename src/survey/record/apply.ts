@@ -20,8 +20,8 @@ interface MappedCell {
   unit: SourceUnit;
 }
 
-/** Most decimals written of a value that was converted. */
-const decimals = 3;
+/** Values that were converted are written to the third decimal. */
+const thousand = 1000;
 
 /** Instruments overshoot: shares of humidity up to this count as 100 %. */
 const humidityOvershoot_pct = 105;
@@ -55,7 +55,7 @@ export function applyMapping(rows: Cells, mapping: Mapping): Applied {
     }
     const day = rowDay(row, dates);
     const cells = readers.map((reader) => reader.read(row));
-    draft.add(at + 1, day === null ? dateText(row, mapping) : formatIso(day), cells);
+    draft.addDay(at + 1, day, day === null ? dateText(row, mapping) : "", cells);
     if (day !== null) lines.push({ day, text: [formatIso(day), ...cells.map(written)].join(",") });
   }
   const outcome = draft.finish();
@@ -140,7 +140,7 @@ class FieldReader {
 function written({ value, text, unit }: MappedCell): string {
   if (value === null || Number.isNaN(value)) return "";
   const untouched = unit.factor === 1 && unit.offset === 0 && /^-?\d+(\.\d+)?$/.test(text);
-  return untouched ? text : String(Number(value.toFixed(decimals)));
+  return untouched ? text : String(Math.round(value * thousand) / thousand);
 }
 
 function shownCell({ text, unit }: MappedCell): string {

@@ -51,10 +51,16 @@ export class RecordDraft {
     if (this.#faults.length < mostFaults) this.#faults.push({ path, code, facts });
   }
 
-  /** Takes one row: its number, its date, and its cells in the order of the columns. */
+  /** Takes one row: its number, its ISO date, and its cells in the order of the columns. */
   add(row: number, date: unknown, cells: readonly unknown[]): void {
+    const day = typeof date === "string" ? parseIso(date.trim()) : null;
+    this.addDay(row, day, date, cells);
+  }
+
+  /** Takes a row whose date was read already: its day number, null for none, beside what was read. */
+  addDay(row: number, day: number | null, date: unknown, cells: readonly unknown[]): void {
     const { columns, path } = this.#form;
-    const day = this.#day(row, date);
+    const isNew = this.#isNewDay(row, day, date);
     const values = columns.map((column, at) => this.#value(row, column, cells[at]));
     for (const pair of this.#pairs) {
       const lowValue = values[pair.at[0]]!;
@@ -65,7 +71,7 @@ export class RecordDraft {
       const facts = { low: pair.low, lowValue, high: pair.high, highValue };
       this.fault(path(row, pair.low), "record-crossed", facts);
     }
-    if (day === null) return;
+    if (day === null || !isNew) return;
     this.#days.push(day);
     for (let at = 0; at < values.length; at++) this.#values[at]!.push(values[at]!);
   }
@@ -76,20 +82,19 @@ export class RecordDraft {
     return record ? { record } : { faults: this.#listed() };
   }
 
-  #day(row: number, date: unknown): number | null {
+  #isNewDay(row: number, day: number | null, date: unknown): boolean {
     const { path } = this.#form;
-    const day = typeof date === "string" ? parseIso(date.trim()) : null;
     if (day === null) {
       this.fault(path(row, "date"), "record-date", { found: shown(date) });
-      return null;
+      return false;
     }
     const first = this.#rowOfDay.get(day);
     if (first !== undefined) {
       this.fault(path(row, "date"), "record-date-twice", { date: formatIso(day), first: path(first) });
-      return null;
+      return false;
     }
     this.#rowOfDay.set(day, row);
-    return day;
+    return true;
   }
 
   #value(row: number, column: WeatherColumn, cell: unknown): number {

@@ -17,12 +17,12 @@ export const missingNumbers: ReadonlySet<number> = new Set([
 ]);
 
 export function isMissing(cell: string): boolean {
-  return cell === "" || missingTexts.has(cell.toLowerCase());
+  return cell === "" || (!endsInDigit(cell) && missingTexts.has(cell.toLowerCase()));
 }
 
 /** Marks of a rain too little to measure. */
 export function isTrace(cell: string): boolean {
-  return /^(t|tr|trace|traces|0?\.?0*t)$/i.test(cell);
+  return !endsInDigit(cell) && /^(t|tr|trace|traces|0?\.?0*t)$/i.test(cell);
 }
 
 export function looksNumeric(cell: string): boolean {
@@ -34,15 +34,31 @@ export function looksNumeric(cell: string): boolean {
  * @returns NaN where the cell is no number
  */
 export function cellNumber(cell: string, decimalComma: boolean): number {
-  const code = cell.charCodeAt(cell.length - 1);
-  const bare =
-    code >= 48 && code <= 57
-      ? cell
-      : cell.replace(/\s*(°?[cfk]|°|%|mm|cm|in|"|km\/h|m\/s|mph|kt|hpa|kpa|h|min)$/i, "");
+  if (!decimalComma && isPlain(cell)) return Number(cell);
+  const bare = endsInDigit(cell)
+    ? cell
+    : cell.replace(/\s*(°?[cfk]|°|%|mm|cm|in|"|km\/h|m\/s|mph|kt|hpa|kpa|h|min)$/i, "");
   const text = decimalComma
     ? bare.replace(/\.(?=\d{3}(\D|$))/g, "").replace(",", ".")
     : bare.replace(/,(?=\d{3}(\D|$))/g, "");
   return /^[+-−]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text) ? Number(text.replace("−", "-")) : Number.NaN;
+}
+
+function endsInDigit(cell: string): boolean {
+  const code = cell.charCodeAt(cell.length - 1);
+  return code >= 48 && code <= 57;
+}
+
+/** Whether a cell is digits with a sign and a point at most: the common case, told without a pattern. */
+function isPlain(cell: string): boolean {
+  let points = 0;
+  for (let at = 0; at < cell.length; at++) {
+    const code = cell.charCodeAt(at);
+    if (code >= 48 && code <= 57) continue;
+    if (code === 46) points += 1;
+    else if (code !== 45 || at > 0) return false;
+  }
+  return points < 2 && cell.length > points + (cell.charCodeAt(0) === 45 ? 1 : 0);
 }
 
 /** Whether the numbers of a file have decimal commas: some look so, and none has a decimal point. */

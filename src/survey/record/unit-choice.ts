@@ -4,7 +4,7 @@ import type { Candidate, FieldGuess } from "./field-guess.ts";
 import { unitTexts } from "./header-words.ts";
 import type { Answer, FieldMapping, Given, Question } from "./mapping.ts";
 import { quantityOf, type SourceUnit, unitNamed, unitsOf } from "./source-units.ts";
-import { type RankedUnit, rankTemperatureUnits, rankUnits } from "./unit-guess.ts";
+import { type Custom, type RankedUnit, rankTemperatureUnits, rankUnits } from "./unit-guess.ts";
 
 /** Below this certainty a unit is asked for. */
 const sureEnough = 0.8;
@@ -43,12 +43,12 @@ export function chooseUnits(
     }));
     const ranked = sibling
       ? [{ unit: sibling, certainty: 0.97 }]
-      : rankTemperatureUnits(columns, systemOf(chosen));
+      : rankTemperatureUnits(columns, customOf(chosen));
     for (const each of warmth) settle(each, ranked);
     if (ranked[0]!.certainty < sureEnough) questions.push(askUnit(warmth, ranked));
   }
   for (const each of chosen.filter(open)) {
-    const ranked = rankUnits(each.field.column, each.candidate.values!, systemOf(chosen));
+    const ranked = rankUnits(each.field.column, each.candidate.values!, customOf(chosen));
     settle(each, ranked);
     if (each.certainty < sureEnough) questions.push(askUnit([each], ranked));
   }
@@ -82,12 +82,11 @@ function said(
   return null;
 }
 
-/** The system of units that the settled columns of the file speak for; null where they do not, or differ. */
-function systemOf(chosen: readonly Chosen[]): "metric" | "us" | null {
-  const systems = new Set(
-    chosen.flatMap(({ unit, certainty }) => (certainty >= 0.9 ? (unit?.system ?? []) : [])),
-  );
-  return systems.size === 1 ? [...systems][0]! : null;
+/** What the settled columns of the file say of its units; a system only where they agree. */
+function customOf(chosen: readonly Chosen[]): Custom {
+  const settled = chosen.flatMap(({ unit, certainty }) => (unit && certainty >= 0.9 ? [unit] : []));
+  const systems = new Set(settled.flatMap(({ system }) => system ?? []));
+  return { system: systems.size === 1 ? [...systems][0]! : null, tenths: settled.some(({ whole }) => whole) };
 }
 
 function askUnit(fields: readonly Chosen[], ranked: readonly RankedUnit[]): Question {

@@ -34,8 +34,21 @@ const usualWettestDay: Usual = { middle: 60, spread: Math.log(2), byFactor: true
 const usualRange: Usual = { middle: 10, spread: Math.log(1.5), byFactor: true };
 const usualEt0: Usual = { middle: 3.2, spread: Math.log(1.6), byFactor: true };
 
-/** What files of one system of units seldom hold of the other. */
+/** What a file's settled columns say of how it writes units. */
+export interface Custom {
+  system: "metric" | "us" | null;
+  /** Some column is in tenths without a point. */
+  tenths: boolean;
+}
+
+/** Files of one system of units seldom hold the other's, and files in tenths mostly hold more of them. */
 const otherSystem = 0.1;
+const moreTenths = 20;
+
+function bent(unit: SourceUnit, { system, tenths }: Custom): number {
+  const against = system && unit.system && unit.system !== system ? otherSystem : 1;
+  return unit.prior * against * (tenths && unit.whole ? moreTenths : 1);
+}
 
 /**
  * Ranks the units that all of a file's temperatures share: each must fit, and the usual day's range between the
@@ -43,18 +56,17 @@ const otherSystem = 0.1;
  */
 export function rankTemperatureUnits(
   columns: readonly { column: WeatherColumn; values: ColumnValues }[],
-  system: "metric" | "us" | null,
+  custom: Custom,
 ): RankedUnit[] {
   const low = columns.find(({ column }) => column === "tmin_c")?.values.byRow;
   const high = columns.find(({ column }) => column === "tmax_c")?.values.byRow;
   const weighed = unitsOf("tmax_c").map((unit) => {
-    const against = system && unit.system && unit.system !== system ? otherSystem : 1;
     const each = columns.reduce(
       (product, { column, values }) => product * likelihood(column, values, unit),
       1,
     );
     const range = low && high ? weigh(meanRange(low, high) * unit.factor, usualRange) : 1;
-    return { unit, weight: unit.prior * against * each * range };
+    return { unit, weight: bent(unit, custom) * each * range };
   });
   return shares(weighed);
 }
@@ -65,15 +77,10 @@ function meanRange(low: readonly number[], high: readonly number[]): number {
   return ranges.reduce((sum, range) => sum + range, 0) / Math.max(1, ranges.length);
 }
 
-/** Ranks the units that a column may be in by its values, the system of its file's other columns, and custom. */
-export function rankUnits(
-  column: WeatherColumn,
-  values: ColumnValues,
-  system: "metric" | "us" | null,
-): RankedUnit[] {
+/** Ranks the units that a column may be in by its values and by what its file's other columns are in. */
+export function rankUnits(column: WeatherColumn, values: ColumnValues, custom: Custom): RankedUnit[] {
   const weighed = unitsOf(column).map((unit) => {
-    const against = system && unit.system && unit.system !== system ? otherSystem : 1;
-    return { unit, weight: unit.prior * against * likelihood(column, values, unit) };
+    return { unit, weight: bent(unit, custom) * likelihood(column, values, unit) };
   });
   return shares(weighed);
 }
