@@ -9,10 +9,7 @@ const fields = 4;
 /** The bytes are not those of the climate file. */
 export class NotClimate extends Error {
   override readonly name = "NotClimate";
-  constructor(
-    readonly found_bytes: number,
-    readonly wanted_bytes: number,
-  ) {
+  constructor(found_bytes: number, wanted_bytes: number) {
     super(`The climate file must have ${wanted_bytes} bytes; it has ${found_bytes}.`);
   }
 }
