@@ -40,6 +40,7 @@ export function applyMapping(rows: Cells, mapping: Mapping): Applied {
   const draft = new RecordDraft({
     columns,
     read: (cell) => (cell as MappedCell).value,
+    dateOrder: dates.kind === "column" ? dates.order : dates.kind,
     shown: (cell) => shownCell(cell as MappedCell),
     path: (row, name) =>
       name === undefined ? `row ${row}` : `row ${row}, ${headerOf(mapping, name, dateHeader)}`,
@@ -139,12 +140,14 @@ class FieldReader {
 /** A value as the record writes it: as it stood where nothing had to be converted, else rounded. */
 function written({ value, text, unit }: MappedCell): string {
   if (value === null || Number.isNaN(value)) return "";
-  const untouched = unit.factor === 1 && unit.offset === 0 && /^-?\d+(\.\d+)?$/.test(text);
-  return untouched ? text : String(Math.round(value * thousand) / thousand);
+  const untouched = unit.factor === 1 && unit.offset === 0 && /^-?\d+([.,]\d+)?$/.test(text);
+  if (!untouched) return String(Math.round(value * thousand) / thousand);
+  const point = text.replace(",", ".");
+  return Number(point) === value ? point : String(value);
 }
 
-function shownCell({ text, unit }: MappedCell): string {
-  return unit.factor === 1 && unit.offset === 0 ? text : `${text} ${unit.id}`;
+function shownCell({ value, text, unit }: MappedCell): string {
+  return value === null || (unit.factor === 1 && unit.offset === 0) ? text : `${text} ${unit.id}`;
 }
 
 function headerOf(mapping: Mapping, name: string, dateHeader: string): string {

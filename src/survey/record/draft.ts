@@ -11,6 +11,8 @@ export interface DraftForm {
   read(cell: unknown): number | null;
   /** How a cell is quoted back; as it is where left out. */
   shown?(cell: unknown): string;
+  /** How its dates are written, where not as ISO dates. */
+  dateOrder?: string;
   /** How a row, or a cell of it, is named to people. */
   path(row: number, column?: string): string;
 }
@@ -85,7 +87,9 @@ export class RecordDraft {
   #isNewDay(row: number, day: number | null, date: unknown): boolean {
     const { path } = this.#form;
     if (day === null) {
-      this.fault(path(row, "date"), "record-date", { found: shown(date) });
+      const { dateOrder } = this.#form;
+      const facts = { found: shown(date), ...(dateOrder ? { order: dateOrder } : {}) };
+      this.fault(path(row, "date"), "record-date", facts);
       return false;
     }
     const first = this.#rowOfDay.get(day);

@@ -20,6 +20,9 @@ export interface Candidate {
   values: ColumnValues | null;
 }
 
+/** What is left of a header's word where no value fits it: enough to ask about, not to go by. */
+const misfit = 0.4;
+
 /** Two columns of the file this near each other in certainty are a question. */
 const tie = 0.04;
 
@@ -86,5 +89,6 @@ function suit(column: WeatherColumn, { header, values }: Candidate): number {
   const said = headerSays(column, header);
   if (said === 0 || !values) return 0;
   if (values.numbers.length === 0) return said * 0.5;
-  return said * Math.max(...unitsOf(column).map((unit) => fit(column, values, unit)));
+  const best = Math.max(...unitsOf(column).map((unit) => fit(column, values, unit)));
+  return said * (misfit + (1 - misfit) * best);
 }

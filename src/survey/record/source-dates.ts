@@ -36,7 +36,7 @@ export function dateTokens(cell: string): DateTokens | null {
 }
 
 function namedMonth(text: string): DateTokens | null {
-  const words = text.replace(/^[a-z]{3,9},?\s+(?=\d)/i, "").split(/[-/.,\s]+/);
+  const words = text.replace(/^(mon|tue|wed|thu|fri|sat|sun)[a-z]*,?\s+/i, "").split(/[-/.,\s]+/);
   if (words.length !== 3) return null;
   const at = words.findIndex((word) => /^[a-z]{3,9}$/i.test(word));
   const month = at < 0 ? 0 : months.indexOf(words[at]!.slice(0, 3).toLowerCase()) + 1;

@@ -144,7 +144,7 @@ away from a terminal, ends with status 2 and the flags that answer. What is give
   span: (read: string, rows: number, from: string, to: string) => `${read}: ${days(rows)}, ${from} to ${to}.`,
   noGaps: "No gaps.",
   gaps: (column: WeatherColumn, missing: number, longest: number) =>
-    `${columnNames[column]} is missing on ${days(missing)}, ${count(longest)} on end at most.`,
+    `${columnNames[column]} is missing on ${days(missing)}${missing > 1 ? `, at most ${count(longest)} on end` : ""}.`,
   filled: (filled: number, share: number) =>
     `Gaps are filled when the record is used: ${days(filled)}, ${percent(share)} of it.`,
   manyFilled: "That is more than a tenth of the record: results from it say so.",

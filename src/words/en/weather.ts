@@ -35,6 +35,15 @@ export const columnUnits: Readonly<Record<WeatherColumn, string>> = {
   sun_h: "hours",
 };
 
+/** How the dates of a file that is mapped are read. */
+const dateForms: Readonly<Record<string, string>> = {
+  dmy: "read as day, month, year",
+  mdy: "read as month, day, year",
+  ymd: "read as year, month, day",
+  parts: "in columns of year, month and day",
+  "day-of-year": "in columns of year and day of the year",
+};
+
 const mapIt = "Another program's file becomes a record by `npm run weather -- FILE.csv --out RECORD.csv`.";
 
 /** The sentence for each code of a record's faults. */
@@ -54,8 +63,8 @@ export const recordFaultWords: Readonly<Record<string, (facts: Facts) => string>
   "record-row-cells": ({ found, wanted }) =>
     `A row must have as many cells as the header, ${count(Number(wanted))}. This one has ${count(Number(found))}.`,
   "record-row-not-object": ({ found }) => `A row must be an object with a date. Found ${found}.`,
-  "record-date": ({ found }) =>
-    `The date must be a day of the calendar, written year-month-day as 2024-03-31. ${youEntered(found)}`,
+  "record-date": ({ found, order }) =>
+    `The date must be a day of the calendar, ${dateForms[String(order)] ?? "written year-month-day as 2024-03-31"}. ${youEntered(found)}`,
   "record-date-twice": ({ date, first }) => `Each day must be there once. ${date} is in ${first} already.`,
   "record-not-number": ({ column, found }) =>
     `${name(column)} must be a number, or blank where it is not known. ${youEntered(found)}`,
