@@ -3,6 +3,7 @@ import { generateRecord } from "../../../src/engine/weather/generator.ts";
 import { gammaShape, wetChances } from "../../../src/engine/weather/rain-chain.ts";
 import { generatorFactors as factors } from "../../../src/tables/weather-generator.ts";
 import { standardErrorsOff } from "./month-sums.ts";
+import { publishedFigures } from "./published-figures.ts";
 
 /** The same share of wet days all year, so that the chain is the same on every day. */
 function steadyRain(wetShare: number, years: number): Float64Array {
@@ -45,11 +46,14 @@ describe("the chain of wet and dry days", () => {
   });
 
   it("gives the published identities of such a chain", () => {
-    // P(wet after dry) 0.2 and after wet 0.5: wet share 0.285714, spells of 2 and 5 days (Richardson 1981, from memory).
-    const persistence = 0.5 - 0.2;
-    const { afterDry, afterWet } = wetChances(0.285714, 0.285714, persistence);
-    expect(afterDry).toBeCloseTo(0.2, 6);
-    expect(afterWet).toBeCloseTo(0.5, 6);
+    const figures = publishedFigures("markov-wet-day-fraction") as Record<string, number>;
+    const { pWetAfterDry, pWetAfterWet, wetFraction, lag1Persistence } = figures;
+    expect(pWetAfterWet! - pWetAfterDry!).toBeCloseTo(lag1Persistence!, 4);
+    const { afterDry, afterWet } = wetChances(wetFraction!, wetFraction!, lag1Persistence!);
+    expect(Math.abs(afterDry - pWetAfterDry!)).toBeLessThan(1e-4);
+    expect(Math.abs(afterWet - pWetAfterWet!)).toBeLessThan(1e-4);
+    expect(Math.abs(1 / (1 - afterWet) - figures.meanWetSpell_d!)).toBeLessThan(1e-3);
+    expect(Math.abs(1 / afterDry - figures.meanDrySpell_d!)).toBeLessThan(1e-3);
   });
 
   it("has the chances of Geng, Penning de Vries and Supit within a month", () => {

@@ -4,22 +4,19 @@ import { randomStream } from "../../../src/engine/weather/rng.ts";
 import { normals } from "../../../src/engine/weather/variates.ts";
 import { dayTemperatures, residualCourse } from "../../../src/engine/weather/warm-days.ts";
 import { generatorFactors as factors } from "../../../src/tables/weather-generator.ts";
+import { publishedFigures } from "./published-figures.ts";
 
 /**
- * Richardson (1981), Water Resources Research 17:182-190: the matrices of the residuals of tmax, tmin and sun,
- * as public hydrology models carry them, and the correlations that they imply.
+ * Richardson (1981), Water Resources Research 17:182-190: the correlations that his matrices of the residuals of
+ * tmax, tmin and sun imply; printed matrices as public hydrology models carry them.
  */
+const { lag0Correlation, lag1Correlation } = publishedFigures("richardson-residual-matrices") as {
+  lag0Correlation: number[][];
+  lag1Correlation: number[][];
+};
 const richardson = {
-  a: [
-    [0.567, 0.086, -0.002],
-    [0.253, 0.504, -0.05],
-    [-0.006, -0.039, 0.244],
-  ],
-  sameDay: 0.634,
-  dayBefore: [
-    [0.621, 0.446],
-    [0.563, 0.674],
-  ],
+  sameDay: lag0Correlation[0]![1]!,
+  dayBefore: lag1Correlation.slice(0, 2).map((row) => row.slice(0, 2)),
 };
 
 describe("residuals of temperature", () => {
