@@ -28,7 +28,7 @@ export function readSurvey(input: unknown): SurveyOutcome {
   const migrated = migrate(value as Record<string, unknown>);
   if ("fault" in migrated) return { faults: [migrated.fault] };
   const faults = new FaultCollector(Object.keys(surveySchema.shape));
-  const survey = checkShape(migrated.document, faults);
+  const survey = checkShape(surveySchema, migrated.document, faults);
   checkTies(migrated.document, faults);
   return survey !== null && faults.count === 0 ? { survey } : { faults: faults.list() };
 }

@@ -2,25 +2,32 @@ import * as z from "zod";
 import type { FaultCollector } from "./collector.ts";
 import { nearest } from "./near.ts";
 import { oneLine, type Path } from "./path.ts";
-import { surveySchema } from "./schema/survey.ts";
-import type { Survey } from "./survey.ts";
 import { fieldsAt, foundFacts, schemaAt, valueAt, wantedAt } from "./wanted.ts";
 
 /** Unknown fields named one by one at any one place. */
 const mostUnknownNamed = 200;
 
 /** Checks shape, words and bounds; every departure becomes a fault with a code of ours. */
-export function checkShape(document: unknown, faults: FaultCollector): Survey | null {
-  const result = surveySchema.safeParse(document);
+export function checkShape<Schema extends z.ZodObject>(
+  schema: Schema,
+  document: unknown,
+  faults: FaultCollector,
+): z.output<Schema> | null {
+  const result = schema.safeParse(document);
   if (result.success) return result.data;
-  for (const issue of result.error.issues) addIssue(issue, document, faults);
+  for (const issue of result.error.issues) addIssue(schema, issue, document, faults);
   return null;
 }
 
-function addIssue(issue: z.core.$ZodIssue, document: unknown, faults: FaultCollector): void {
+function addIssue(
+  schema: z.ZodObject,
+  issue: z.core.$ZodIssue,
+  document: unknown,
+  faults: FaultCollector,
+): void {
   const path = issue.path as Path;
   if (issue.code === "unrecognized_keys") {
-    const known = fieldsAt(path);
+    const known = fieldsAt(path, schema);
     for (const key of issue.keys.slice(0, mostUnknownNamed)) {
       const near = nearest(key, known);
       faults.add(
@@ -33,14 +40,14 @@ function addIssue(issue: z.core.$ZodIssue, document: unknown, faults: FaultColle
     return;
   }
   const found = valueAt(document, path);
-  const wanted = wantedAt(path);
+  const wanted = wantedAt(path, schema);
   const near =
     typeof found === "string" && "words" in wanted ? nearest(found, wanted.words as string[]) : null;
   const facts = { ...wanted, ...foundFacts(found), ...sizes(issue, found) };
-  faults.add(path, codeOf(issue, found), near === null ? facts : { ...facts, near });
+  faults.add(path, codeOf(schema, issue, found), near === null ? facts : { ...facts, near });
 }
 
-function codeOf(issue: z.core.$ZodIssue, found: unknown): string {
+function codeOf(schema: z.ZodObject, issue: z.core.$ZodIssue, found: unknown): string {
   switch (issue.code) {
     case "invalid_type":
       if (found === undefined) return "missing";
@@ -50,7 +57,7 @@ function codeOf(issue: z.core.$ZodIssue, found: unknown): string {
     case "too_small":
     case "too_big":
       if (issue.origin === "string") return "text-too-long";
-      if (issue.origin === "array") return countCode(issue, issue.path as Path);
+      if (issue.origin === "array") return countCode(schema, issue);
       return "out-of-range";
     case "invalid_format":
       return "form";
@@ -63,8 +70,8 @@ function codeOf(issue: z.core.$ZodIssue, found: unknown): string {
   }
 }
 
-function countCode(issue: z.core.$ZodIssueTooBig | z.core.$ZodIssueTooSmall, path: Path): string {
-  if (issue.exact || schemaAt(path) instanceof z.ZodTuple) return "wrong-count";
+function countCode(schema: z.ZodObject, issue: z.core.$ZodIssueTooBig | z.core.$ZodIssueTooSmall): string {
+  if (issue.exact || schemaAt(issue.path as Path, schema) instanceof z.ZodTuple) return "wrong-count";
   return issue.code === "too_big" ? "too-many" : "too-few";
 }
 

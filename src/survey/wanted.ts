@@ -4,9 +4,9 @@ import { oneLine, type Path } from "./path.ts";
 import { units } from "./schema/parts.ts";
 import { surveySchema } from "./schema/survey.ts";
 
-/** The schema of the field at a path; undefined where the document has no such field. */
-export function schemaAt(path: Path): z.core.$ZodType | undefined {
-  let schema: z.core.$ZodType | undefined = surveySchema;
+/** The schema of the field at a path of a document; undefined where the document has no such field. */
+export function schemaAt(path: Path, document: z.ZodObject = surveySchema): z.core.$ZodType | undefined {
+  let schema: z.core.$ZodType | undefined = document;
   for (const step of path) {
     schema = bare(schema);
     if (schema instanceof z.ZodObject && typeof step === "string" && Object.hasOwn(schema.shape, step))
@@ -20,12 +20,12 @@ export function schemaAt(path: Path): z.core.$ZodType | undefined {
 }
 
 function bare(schema: z.core.$ZodType): z.core.$ZodType {
-  return schema instanceof z.ZodOptional ? bare(schema.unwrap()) : schema;
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable ? bare(schema.unwrap()) : schema;
 }
 
 /** What a field wants, as facts: `wanted` names the sort, the rest its bounds, unit, words or form. */
-export function wantedAt(path: Path): Facts {
-  const schema = schemaAt(path);
+export function wantedAt(path: Path, document: z.ZodObject = surveySchema): Facts {
+  const schema = schemaAt(path, document);
   if (schema instanceof z.ZodNumber) {
     const { minValue: min, maxValue: max, format } = schema;
     const unit = units.get(schema)?.unit ?? "";
@@ -43,14 +43,15 @@ export function wantedAt(path: Path): Facts {
 }
 
 /** The names of the fields that may stand at a path. */
-export function fieldsAt(path: Path): string[] {
-  const schema = schemaAt(path);
+export function fieldsAt(path: Path, document: z.ZodObject = surveySchema): string[] {
+  const schema = schemaAt(path, document);
   return schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
 }
 
 /** What was found, as facts: short, and fit for JSON, which has no endless number and no −0. */
 export function foundFacts(found: unknown): Facts {
-  if (typeof found === "number") return Number.isFinite(found) ? { found: found + 0 } : { foundSort: "endless" };
+  if (typeof found === "number")
+    return Number.isFinite(found) ? { found: found + 0 } : { foundSort: "endless" };
   if (typeof found === "string") return { found: oneLine(found, 60) };
   if (typeof found === "boolean" || found === null) return { found };
   if (found === undefined) return { foundSort: "nothing" };

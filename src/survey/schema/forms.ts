@@ -23,4 +23,6 @@ export const dateOrMonthDay = whole(`${day}|${monthDay}`);
 export const dateOrWeekday = whole(`${day}|mon|tue|wed|thu|fri|sat|sun`);
 export const time = whole(`${clock}|24:00`);
 export const dateOrTime = whole(`${day}(?:[T ]${clock}(?::[0-5]\\d(?:\\.\\d{1,6})?)?${zone}?)?`);
+/** A moment in UTC, as this program writes it. */
+export const moment = whole(`${day}T${clock}:[0-5]\\d(?:\\.\\d{1,3})?Z`);
 export const currency = /^[A-Z]{3}$/;

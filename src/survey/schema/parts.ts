@@ -46,6 +46,8 @@ export const dateOrMonthDay = (meaning: string) =>
 export const dateOrTime = (meaning: string) =>
   z.stringFormat("date-or-time", forms.dateOrTime).describe(meaning);
 
+export const moment = (meaning: string) => z.stringFormat("moment", forms.moment).describe(meaning);
+
 export const time = (meaning: string) => z.stringFormat("clock-time", forms.time).describe(meaning);
 
 export const dateOrWeekday = (meaning: string) =>

@@ -1,10 +1,18 @@
 /** What is said of each fault: what is wanted, then what was found. */
 import type { Fault } from "../../survey/faults.ts";
+import { logFaultWords } from "./log.ts";
 import { shapeFaultWords } from "./shapeFaults.ts";
+import { siteFaultWords } from "./siteFaults.ts";
 import { tieFaultWords } from "./tieFaults.ts";
 import { recordFaultWords } from "./weather.ts";
 
-const words = { ...shapeFaultWords, ...tieFaultWords, ...recordFaultWords };
+const words = {
+  ...shapeFaultWords,
+  ...tieFaultWords,
+  ...recordFaultWords,
+  ...logFaultWords,
+  ...siteFaultWords,
+};
 
 /** Codes that have a sentence. */
 export const faultCodes: readonly string[] = Object.keys(words);

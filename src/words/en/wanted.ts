@@ -18,6 +18,7 @@ const forms: Readonly<Record<string, string>> = {
     "a day of the calendar: month-day for every year, as 03-31, or one date, as 2026-03-31",
   "date-or-weekday": "a date, as 2026-03-31, or a day of the week: mon, tue, wed, thu, fri, sat or sun",
   "date-or-time": "a date, as 2026-03-31, or a date and time, as 2026-03-31T07:30",
+  moment: "a date and time in UTC, as 2026-03-31T07:30:00Z",
   "clock-time": "a time on the 24-hour clock, as 07:30",
   currency: "three capital letters, as EUR",
 };
