@@ -9,6 +9,9 @@ import { importWords, unitNames } from "../words/en/weather-import.ts";
 const manyFilled = 0.1;
 const year_days = 365;
 
+/** Gaps that nothing fills, listed one by one up to this many. */
+const shownGaps = 10;
+
 /** The mapping as a small table: field, column, unit, and how sure each is. */
 export function mappingTable(mapping: Mapping): string {
   const rows: string[][] = [[...importWords.tableHead]];
@@ -50,7 +53,8 @@ function fillingLines(record: WeatherRecord): string[] {
     const gaps = error.gaps.map((gap) =>
       unfillableGap(gap.column, formatIso(gap.fromDay), formatIso(gap.toDay)),
     );
-    return [importWords.cannotFill, ...gaps];
+    const more = gaps.length > shownGaps ? [importWords.moreGaps(gaps.length - shownGaps)] : [];
+    return [importWords.cannotFill, ...gaps.slice(0, shownGaps), ...more];
   }
 }
 

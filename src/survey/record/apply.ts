@@ -64,7 +64,9 @@ export function applyMapping(rows: Cells, mapping: Mapping): Applied {
   lines.sort((a, b) => a.day - b.day);
   const text = `${[["date", ...columns].join(","), ...lines.map((line) => line.text)].join("\n")}\n`;
   const left = rowsLeftOut(rows, layout.body);
+  const wind: Note[] = outcome.record.columns.wind_ms ? [{ code: "import-wind-height", facts: {} }] : [];
   const notes = [
+    ...wind,
     ...readers.flatMap((reader) => reader.notes()),
     ...(left > 0 ? [{ code: "import-left-out", facts: { rows: left } }] : []),
   ];

@@ -87,8 +87,7 @@ export function askColumn(
 /** What the header says, times how well the values fit in the unit that fits them best. */
 function suit(column: WeatherColumn, { header, values }: Candidate): number {
   const said = headerSays(column, header);
-  if (said === 0 || !values) return 0;
-  if (values.numbers.length === 0) return said * 0.5;
+  if (said === 0 || !values || values.numbers.length === 0) return 0;
   const best = Math.max(...unitsOf(column).map((unit) => fit(column, values, unit)));
   return said * (misfit + (1 - misfit) * best);
 }

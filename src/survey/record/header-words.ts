@@ -25,7 +25,8 @@ function likely(words: RegExp, sure = 0.95): Wording {
 const fields: Readonly<Record<WeatherColumn, FieldWording>> = {
   rain_mm: {
     like: [
-      likely(/\b(rain ?fall|daily rain|rain|precip\w*|prec|prcp|prectot\w*|pcp\w*|ppt)\b/),
+      likely(/\b(precip\w*|prec|prcp|prectot\w*|pcp\w*|ppt)\b/),
+      likely(/\b(rain ?fall|rain)\b/, 0.9),
       likely(
         /\b(regen\w*|niederschlag\w*|rsk?|pluie|rr|pluviometrie|lluvia|precipitacio\w*|chuva|neerslag|pioggia)\b/,
         0.9,
@@ -101,7 +102,7 @@ const fields: Readonly<Record<WeatherColumn, FieldWording>> = {
   wind_ms: {
     like: [
       likely(
-        /\b(wind|wind ?speed\w*|wind (speed )?(mean|avg|average)|wspd|awnd|ws2m|ws10m|ws|wind ?spd|u2|u10|ff|fm|fg|windgeschwindigkeit|vent|viento)\b/,
+        /\b(wind|wind ?speed\w*|wind (speed )?(mean|avg|average)|wspd|wdsp|awnd|ws2m|ws10m|ws|wind ?spd|u2|u10|ff|fm|fg|windgeschwindigkeit|vent|viento)\b/,
         0.9,
       ),
     ],
@@ -155,12 +156,15 @@ export function headerIsDate(part: DatePart, header: string): boolean {
   return dates[part].test(headerWords(header));
 }
 
+/** Brackets mostly hold a unit; these words in them tell which of the day's values it is. */
+const qualifier = /^\s*(daily )?(max|min|mean|avg|average|high|low)/i;
+
 /** A header in plain words: `precipAmt_mm`, `Précip. amt (mm)` and `PRECIP AMT` all begin `precip amt`. */
 export function headerWords(header: string): string {
   return header
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
-    .replace(/[([{][^)\]}]*[)\]}]/g, " ")
+    .replace(/[([{]([^)\]}]*)[)\]}]/g, (_, inside: string) => (qualifier.test(inside) ? ` ${inside} ` : " "))
     .replace(/([a-z])([A-Z])/g, "$1 $2")
     .toLowerCase()
     .replace(/[^a-z0-9%]+/g, " ")

@@ -78,6 +78,8 @@ const notes: Readonly<Record<string, (facts: Facts) => string>> = {
   "import-trace": ({ header, count: cells }) => `${header}: a trace of rain is read as 0, on ${days(cells)}.`,
   "import-overshoot": ({ header, count: cells }) =>
     `${header}: humidity just above 100 % is read as 100 %, on ${days(cells)}.`,
+  "import-wind-height": () =>
+    "Wind counts as measured 2 m above the ground unless the survey's site.windHeight_m says otherwise; most stations measure at 10 m (common practice).",
   "import-left-out": ({ rows }) =>
     Number(rows) === 1
       ? "One line below the header is read as a note."
@@ -149,6 +151,7 @@ away from a terminal, ends with status 2 and the flags that answer. What is give
     `Gaps are filled when the record is used: ${days(filled)}, ${percent(share)} of it.`,
   manyFilled: "That is more than a tenth of the record: results from it say so.",
   shortRecord: "The record is shorter than a year: results from it say so.",
+  moreGaps: (more: number) => `And ${count(more)} more.`,
   cannotFill: "An estimate refuses the record as long as these gaps stand:",
   firstRows: "First rows:",
   written: (path: string) => `Written to ${path}.`,
