@@ -95,7 +95,7 @@ function placeNormals(site: Survey["site"], climate: Climate | null): Found | { 
     normals: asSurveyNormals(place),
     assumed,
     cautions: placeCautions(place),
-    guesses: { elevation_m: place.elevation_m, coastal: place.coastal },
+    guesses: { elevation_m: place.cell.height_m, coastal: place.coastal },
   };
 }
 

@@ -1,7 +1,10 @@
 import { mean, median, sampleCorrelation, sampleStandardDeviation } from "simple-statistics";
 import { describe, expect, it } from "vitest";
-import { fromDay } from "../../../src/engine/weather/dates.ts";
+import { dayNumber, fromDay } from "../../../src/engine/weather/dates.ts";
+import { fillGaps } from "../../../src/engine/weather/gaps.ts";
 import { generateRecord } from "../../../src/engine/weather/generator.ts";
+import type { WeatherRecord } from "../../../src/engine/weather/record.ts";
+import { prepareWeather } from "../../../src/engine/weather/series.ts";
 import { generatorFactors as factors } from "../../../src/tables/weather-generator.ts";
 import { type DaySeen, recordsSeen } from "./records-seen.ts";
 
@@ -12,6 +15,13 @@ function generatedDays(normals: (typeof recordsSeen)[number]["normals"]): DaySee
     const { year, month } = fromDay(firstDay + slot);
     return { year, m: month - 1, rain_mm, tmin_c: columns.tmin_c![slot]!, tmax_c: columns.tmax_c![slot]! };
   });
+}
+
+/** The days seen as a record. */
+function recordOf(days: readonly DaySeen[]): WeatherRecord {
+  const column = (name: "rain_mm" | "tmin_c" | "tmax_c") => Float64Array.from(days, (day) => day[name]);
+  const columns = { rain_mm: column("rain_mm"), tmin_c: column("tmin_c"), tmax_c: column("tmax_c") };
+  return { firstDay: dayNumber(2012, 1, 1), days: days.length, columns };
 }
 
 const months = Array.from({ length: 12 }, (_, m) => m);
@@ -28,7 +38,7 @@ function lagOne(days: readonly DaySeen[], column: (typeof columns)[number]): num
  * What the tables make of a place's monthly means against its own days. Four years have about 120 days of a
  * month, some 30 of them independent: a standard deviation seen stands to about 1/√60, 13 % of itself.
  */
-describe.each(recordsSeen)("generated days beside those of $place", ({ days, normals }) => {
+describe.each(recordsSeen)("generated days beside those of $place", ({ days, normals, latitude_deg }) => {
   const generated = generatedDays(normals);
 
   it.each(columns)("spread about as widely round the month's mean: %s", (column) => {
@@ -59,6 +69,17 @@ describe.each(recordsSeen)("generated days beside those of $place", ({ days, nor
       expect(dryLessWet("tmax_c") - dryLessWet("tmin_c")).toBeGreaterThan(0.5);
       expect(dryLessWet("tmin_c")).toBeLessThan(0);
     }
+  });
+
+  it("evaporate as much in a year, by FAO-56 Eq. 52", () => {
+    // Eq. 52 bends with range and temperature, so days must vary rightly for the year to come back: within 2 %.
+    const place = { latitude_deg, longitude_deg: 0, elevation_m: 0, coastal: false, windHeight_m: 2 };
+    const perDay = (record: WeatherRecord) => {
+      const { et0_mm } = prepareWeather(fillGaps(record), place);
+      return et0_mm.reduce((sum, et0) => sum + et0, 0) / record.days;
+    };
+    const made = generateRecord({ normals, years: 200, seed: 17, factors });
+    expect(Math.abs(perDay(made) / perDay(recordOf(days)) - 1)).toBeLessThan(0.02);
   });
 
   it("have wet days of about the same unevenness", () => {

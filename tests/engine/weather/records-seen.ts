@@ -17,6 +17,7 @@ export interface DaySeen {
 
 export interface RecordSeen {
   place: string;
+  latitude_deg: number;
   days: readonly DaySeen[];
   normals: MonthlyNormals & { tmin_c: readonly number[]; tmax_c: readonly number[] };
 }
@@ -27,9 +28,14 @@ const rows = Papa.parse<Record<string, string>>(readFileSync(file, "utf8"), {
   skipEmptyLines: true,
 }).data;
 
-export const recordsSeen: readonly RecordSeen[] = ["Seattle", "New York"].map((place) => {
-  const days = rows.filter((row) => row.location === place).map(daySeen);
-  return { place, days, normals: normalsOf(days) };
+const stations = [
+  { place: "Seattle", latitude_deg: 47.45 },
+  { place: "New York", latitude_deg: 40.78 },
+];
+
+export const recordsSeen: readonly RecordSeen[] = stations.map((station) => {
+  const days = rows.filter((row) => row.location === station.place).map(daySeen);
+  return { ...station, days, normals: normalsOf(days) };
 });
 
 /** The days of each calendar year. */
