@@ -86,8 +86,9 @@ function ownNormals(site: Survey["site"]): Found {
 function placeNormals(site: Survey["site"], climate: Climate | null): Found | { faults: Fault[] } {
   const { latitude, longitude, elevation_m } = site;
   if (climate === null) return { faults: [{ path: "site.normals", code: "normals-wanted", facts: {} }] };
-  const place = normalsAt(climate, latitude, longitude, elevation_m);
-  if (place === null) return { faults: [seaFault(latitude, longitude)] };
+  const found = normalsAt(climate, latitude, longitude, elevation_m);
+  if (found === null) return { faults: [seaFault(latitude, longitude)] };
+  const place = { ...found, coastal: site.coastal ?? found.coastal };
   const assumed: Assumed[] = [{ where: "site.normals", value: cellName(place), source: cruSource }];
   if (elevation_m === undefined)
     assumed.push({ where: "site.elevation_m", value: place.elevation_m, source: heightSource });
