@@ -5,7 +5,7 @@ import { oneLine, type Path, pathText } from "./path.ts";
 const longestText = 120;
 
 /** Faults kept in memory; more are only counted. */
-const mostKept = 5_000;
+const mostKept = 2_000;
 
 /** Gathers faults, gives them back in the order of the document, and counts what is too much to list. */
 export class FaultCollector {
@@ -22,9 +22,14 @@ export class FaultCollector {
     return this.#count;
   }
 
+  /** Whether a further fault would be counted only. */
+  get full(): boolean {
+    return this.#kept.length >= mostKept;
+  }
+
   add(path: Path, code: string, facts: Facts = {}): void {
     this.#count += 1;
-    if (this.#kept.length >= mostKept) return;
+    if (this.full) return;
     const [section, row] = path;
     this.#kept.push({
       section: typeof section === "string" ? this.#order.indexOf(section) : -1,

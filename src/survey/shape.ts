@@ -26,6 +26,10 @@ function addIssue(
   faults: FaultCollector,
 ): void {
   const path = issue.path as Path;
+  if (faults.full) {
+    faults.addUncounted(issue.code === "unrecognized_keys" ? issue.keys.length : 1);
+    return;
+  }
   if (issue.code === "unrecognized_keys") {
     const known = fieldsAt(path, schema);
     for (const key of issue.keys.slice(0, mostUnknownNamed)) {

@@ -22,5 +22,5 @@ export function checkTies(document: unknown, faults: FaultCollector): void {
   checkTariff(survey, faults);
   checkMeasures(survey, faults);
   checkMeters(survey, faults);
-  checkRepeats(document, [], faults);
+  checkRepeats(survey.fields, [], faults);
 }

@@ -18,11 +18,16 @@ export function rowAt(row: Row, name: string): Row | null {
   return asRow(own(row, name), [...row.path, name]);
 }
 
+/** Entries looked at: no fewer than the schema lets a list have, so that a list without end costs little. */
+export const mostEntries = 2_000;
+const mostRows: Readonly<Record<string, number>> = { readings: 100_000, found: 20_000 };
+
 /** The entries of a list that are groups of fields; none where there is no list. */
 export function rowsAt(row: Row, name: string): Row[] {
   const list = own(row, name);
   if (!Array.isArray(list)) return [];
-  return list.flatMap((value: unknown, at) => asRow(value, [...row.path, name, at]) ?? []);
+  const looked = list.slice(0, mostRows[name] ?? mostEntries);
+  return looked.flatMap((value: unknown, at) => asRow(value, [...row.path, name, at]) ?? []);
 }
 
 export function has(row: Row, name: string): boolean {
@@ -43,7 +48,8 @@ export function numberAt(row: Row, name: string): number | null {
 export function textsAt(row: Row, name: string): { text: string; path: Path }[] {
   const list = own(row, name);
   if (!Array.isArray(list)) return [];
-  return list.flatMap((text: unknown, at) =>
+  const looked = list.slice(0, mostEntries);
+  return looked.flatMap((text: unknown, at) =>
     typeof text === "string" ? { text, path: [...row.path, name, at] } : [],
   );
 }
@@ -52,7 +58,9 @@ export function textsAt(row: Row, name: string): { text: string; path: Path }[] 
 export function numbersAt(row: Row, name: string): (number | null)[] {
   const list = own(row, name);
   if (!Array.isArray(list)) return [];
-  return list.map((value: unknown) => (typeof value === "number" && Number.isFinite(value) ? value : null));
+  return list
+    .slice(0, mostEntries)
+    .map((value: unknown) => (typeof value === "number" && Number.isFinite(value) ? value : null));
 }
 
 function own(row: Row, name: string): unknown {

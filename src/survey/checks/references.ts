@@ -27,6 +27,10 @@ export function checkReferences(survey: Row, faults: FaultCollector): void {
 
   const check = (path: Path, id: string, of: string, ids: ReadonlySet<string>) => {
     if (ids.has(id)) return;
+    if (faults.full) {
+      faults.addUncounted(1);
+      return;
+    }
     const near = nearest(id, [...ids].slice(0, 1_000));
     const facts = { found: id, of, known: [...ids].slice(0, mostNamed), count: ids.size };
     faults.add(path, "unknown-id", near === null ? facts : { ...facts, near });
