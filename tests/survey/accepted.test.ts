@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { readSurvey } from "../../src/survey/read.ts";
-import { edited, faultsOf, wholeText } from "./helpers.ts";
+import { edited, faultsOf, wholeText } from "./whole-survey.ts";
 
 const scenarios = new URL("../scenarios/", import.meta.url);
 const demo = new URL("../../demo/", import.meta.url);

@@ -1,4 +1,4 @@
-import type { Edits } from "./helpers.ts";
+import type { Edits } from "./whole-survey.ts";
 
 /** What is broken, how, and the faults that must come of it: code by path. */
 export type Broken = [what: string, edits: Edits, faults: Readonly<Record<string, string>>];

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { faultCodes, faultSentence } from "../../src/words/en/faults.ts";
 import { brokenFields, brokenTies } from "./broken-fields.ts";
-import { edited, faultsOf, sentencesOf, stockWords, wholeText } from "./helpers.ts";
+import { edited, faultsOf, sentencesOf, stockWords, wholeText } from "./whole-survey.ts";
 
 test.each(brokenFields)("%s", (_, edits, wanted) => {
   const faults = faultsOf(edited(edits));

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { readSurvey } from "../../src/survey/read.ts";
 import { faultCodes, faultSentence } from "../../src/words/en/faults.ts";
-import { stockWords, wholeText } from "./helpers.ts";
+import { stockWords, wholeText } from "./whole-survey.ts";
 
 /** Whatever comes in: the survey as it was, or faults whose sentences are ours. */
 function readsOrTells(input: unknown): void {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { faultsOf, sentencesOf, stockWords, wholeText } from "./helpers.ts";
+import { faultsOf, sentencesOf, stockWords, wholeText } from "./whole-survey.ts";
 
 const texts: [what: string, text: string, said: RegExp][] = [
   ["an empty file", "", /^survey: The file is empty/],
