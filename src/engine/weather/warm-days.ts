@@ -86,11 +86,12 @@ export function dayTemperatures(
 
 /** The value of a curve at a temperature. */
 export function along(curve: Curve, at_c: number): number {
-  const last = curve.at_c.length - 1;
-  const next = curve.at_c.findIndex((point) => point > at_c);
-  if (next < 0) return curve.value[last]!;
-  if (next === 0) return curve.value[0]!;
-  const from = curve.at_c[next - 1]!;
-  const share = (at_c - from) / (curve.at_c[next]! - from);
-  return curve.value[next - 1]! + share * (curve.value[next]! - curve.value[next - 1]!);
+  const { at_c: points, value } = curve;
+  let next = 0;
+  while (next < points.length && points[next]! <= at_c) next++;
+  if (next === 0) return value[0]!;
+  if (next === points.length) return value[next - 1]!;
+  const from = points[next - 1]!;
+  const share = (at_c - from) / (points[next]! - from);
+  return value[next - 1]! + share * (value[next]! - value[next - 1]!);
 }
