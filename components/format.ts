@@ -2,6 +2,9 @@ import { fromSI, type UnitSystem } from "../src/units.ts";
 
 /** Numbers as people read them: rounded in sentences, whole in tables, in the units chosen. */
 
+/** Holds a number and its unit on one line. */
+export const NBSP = "\u00A0";
+
 /** Two figures, three where the first is a 1: never falsely exact. */
 export function rough(x: number): number {
   if (x === 0 || !Number.isFinite(x)) return 0;
@@ -70,24 +73,25 @@ export function formatter(system: UnitSystem, locale: string | undefined): Forma
   const volumeSymbol = us ? "gal" : "L";
   const depthValue = (x_mm: number) => (us ? fromSI(x_mm, "mm", "in")! : x_mm);
   const depthBare = (x_mm: number) => (us ? two : one).format(depthValue(x_mm));
+  const depthUnit = us ? "inches" : "mm";
   const depthSymbol = us ? "in" : "mm";
-  const litres = (x_L: number) => `${free(rough(volume(x_L)))} ${volumeUnit}`;
+  const litres = (x_L: number) => `${free(rough(volume(x_L)))}${NBSP}${volumeUnit}`;
   const yearlyBare = (x_kL: number) => free(rough(us ? volume(x_kL * 1000) : x_kL));
   return {
     system,
-    yearly: (x_kL) => (us ? litres(x_kL * 1000) : `${yearlyBare(x_kL)} kL`),
+    yearly: (x_kL) => (us ? litres(x_kL * 1000) : `${yearlyBare(x_kL)}${NBSP}kL`),
     yearlyBare,
     litres,
     litresBare: (x_L) => whole.format(volume(x_L)),
     volume,
     volumeUnit,
     volumeSymbol,
-    depth: (x_mm) => `${depthBare(x_mm)} ${depthSymbol}`,
+    depth: (x_mm) => `${depthBare(x_mm)}${NBSP}${depthUnit}`,
     depthBare,
     depthValue,
-    depthUnit: us ? "inches" : "mm",
+    depthUnit,
     depthSymbol,
-    area: (x_m2) => (us ? `${free(rough(fromSI(x_m2, "m²", "ft²")!))} ft²` : `${free(x_m2)} m²`),
+    area: (x_m2) => (us ? `${free(rough(fromSI(x_m2, "m²", "ft²")!))}${NBSP}ft²` : `${free(x_m2)}${NBSP}m²`),
     number: (x, digits = 3) => plain(digits).format(x),
     share: (x) => percent.format(x),
     month: (index, form = "long") => months[form].format(Date.UTC(2021, index, 15)),

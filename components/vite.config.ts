@@ -9,6 +9,8 @@ export default defineConfig({
   base: "./",
   publicDir: false,
   resolve: {
+    // the packages' own production builds, whatever environment builds the page
+    conditions: ["module", "browser", "production"],
     alias: { "@fontsource-variable": at("../node_modules/@fontsource-variable") },
   },
   build: {

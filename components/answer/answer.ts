@@ -24,7 +24,6 @@ const aboutResult: ReadonlySet<string> = new Set([
   "no-whole-year",
   "shade-by-radiation",
   "own-water",
-  "measures-not-run",
   "clay-beyond-fit",
 ]);
 const aboutGrounds: ReadonlySet<string> = new Set(["local-rules-first", "survey-safety"]);
@@ -107,17 +106,17 @@ export class Answer extends LitElement {
       <section id="answer" aria-label=${page.places.answer} tabindex="-1">
         ${spoken.first ? html`<p class="first">${this.sentence(spoken.first)}</p>` : nothing}
         <p class="headline">${this.sentence(spoken.headline)}</p>
-        ${silent ? nothing : this.account(spoken.then)}
+        ${silent ? nothing : this.account(spoken.after)}
       </section>
       ${silent ? nothing : html`${this.thirst()} ${this.tanks()}`}
     `;
   }
 
-  private account(then: readonly Sentence[]) {
+  private account(after: readonly Sentence[]) {
     const { view, say } = this;
     return html`<div class="spread">
       <div class="main">
-        <p class="lead">${then.filter((s) => s.length > 0).map((s) => html`${this.sentence(s)} `)}</p>
+        <p class="lead">${after.filter((s) => s.length > 0).map((s) => html`${this.sentence(s)} `)}</p>
         ${
           view.standing === "no-need"
             ? nothing
@@ -127,8 +126,8 @@ export class Answer extends LitElement {
       <div class="margin">
         ${note(aside.howSure, this.howSure())}
         ${view.unknown.length > 0 ? note(aside.notKnown, aside.notKnownBeds(view.unknown.map((b) => b.name))) : nothing}
-        ${note(aside.counted, aside.countedWords(view.draws, view.leaks, say.yearly(view.leaks_kL_year)))}
-        ${this.assumed()}
+        ${note(aside.counted, aside.countedWords(view.draws, view.leaks, say.yearly(view.asked.need.leaks_kL)))}
+        ${this.cautions(aboutResult)}
       </div>
     </div>`;
   }
@@ -136,7 +135,11 @@ export class Answer extends LitElement {
   private howSure() {
     const { weather, years, mains, standing } = this.view;
     const words = [aside.howSureYears(years.length, String(years[0] ?? ""), String(years.at(-1) ?? ""))];
-    if (standing === "saving" && years.length > 2) {
+    if (
+      (standing === "saving" || standing === "partly-known") &&
+      mains.giveUp_kL.p10 > 0 &&
+      years.length > 2
+    ) {
       words.push(
         aside.spread(this.say.yearlyBare(mains.giveUp_kL.p10), this.say.yearly(mains.giveUp_kL.p90)),
       );
@@ -149,28 +152,28 @@ export class Answer extends LitElement {
 
   private assumed() {
     const { assumed } = this.view;
-    return html`
-      ${this.cautions(aboutResult)}
-      ${
-        assumed.length === 0
-          ? nothing
-          : note(
-              aside.assumed,
-              html`${aside.assumedWords(assumed.length)}
-                <details class="screen-only">
-                  <summary>${aside.assumedList}</summary>
-                  <ul class="assumed">
-                    ${assumed.map((a) => html`<li><span class="where">${a.where}</span> ${String(a.value)}<br /><span class="quiet">${a.source}</span></li>`)}
-                  </ul>
-                </details>`,
-            )
-      }
-    `;
+    if (assumed.length === 0) return nothing;
+    const rows = assumed.map(
+      ({ where, value, source }) =>
+        html`<li><span class="where">${where}</span> ${String(value)}<br /><span class="quiet">${source}</span></li>`,
+    );
+    return note(
+      aside.assumed,
+      html`${aside.assumedWords(assumed.length)}
+        <details class="screen-only">
+          <summary>${aside.assumedList}</summary>
+          <ul class="assumed" tabindex="0" aria-label=${aside.assumed}>
+            ${rows}
+          </ul>
+        </details>`,
+    );
   }
 
   private cautions(codes: ReadonlySet<string>) {
     const said = this.view.cautions.filter((c) => codes.has(c.code)).map((c) => c.sentence);
-    return said.length > 0 ? note(aside.cautions, said.join(" ")) : nothing;
+    return said.length > 0
+      ? note(aside.cautions, html`${said.map((words) => html`<span class="said">${words}</span> `)}`)
+      : nothing;
   }
 
   private thirst() {
@@ -196,7 +199,7 @@ export class Answer extends LitElement {
         <div class="main">
           <gwb-plate .chart=${this.chart("staves", () => stavesChart(view, say))}></gwb-plate>
         </div>
-        <div class="margin">${note(aside.readStaves, aside.readStavesWords)}</div>
+        <div class="margin">${note(aside.readStaves, aside.readStavesWords)} ${this.assumed()}</div>
       </div>
     </section>`;
   }
@@ -222,7 +225,8 @@ export class Answer extends LitElement {
               tank.name,
               `${tank.serves.length > 0 ? words.serves(tank.serves) : ""} ${words.meanYear(litres(tank.inflow_L_year), litres(tank.yield_L_year), litres(tank.spill_L_year))} ${words.term(say.share(tank.volumetricReliability))}`,
             )}
-            ${i === 0 ? html`${note(aside.readTank, aside.readTankWords)} ${this.cautions(aboutTanks)}` : nothing}
+            ${i === 0 ? note(aside.readTank, aside.readTankWords) : nothing}
+            ${i === Math.min(1, view.tanks.length - 1) ? this.cautions(aboutTanks) : nothing}
           </div>
         </div>`;
       })}

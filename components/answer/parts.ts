@@ -27,7 +27,6 @@ export const sheet = css`
     font-weight: 340;
     line-height: 1.17;
     letter-spacing: -0.012em;
-    text-wrap: pretty;
   }
   .lead {
     display: flow-root;
@@ -35,7 +34,6 @@ export const sheet = css`
     margin-bottom: 1.9rem;
     font-size: 1.16rem;
     line-height: 1.5;
-    text-wrap: pretty;
   }
   .spread {
     display: grid;
@@ -63,6 +61,10 @@ export const sheet = css`
   .note strong {
     color: var(--ink);
     font-weight: 650;
+  }
+  .said + .said {
+    display: block;
+    margin-top: 0.4rem;
   }
   h2 {
     margin-top: 4.2rem;
@@ -149,24 +151,39 @@ export const sheet = css`
   }
   @media print {
     .spread {
-      grid-template-columns: minmax(0, 1fr) 44mm;
-      gap: 0 6mm;
+      display: block;
       margin-top: 4mm;
-      break-inside: avoid;
+    }
+    .lead {
+      max-width: none;
+      margin-bottom: 4mm;
     }
     .margin {
-      padding-inline-start: 4mm;
-      margin-top: 0;
+      display: block;
+      max-width: none;
+      margin-top: 3mm;
+      padding: 2mm 0 0;
+      border: 0;
+      border-top: 0.25mm solid var(--hair);
+      columns: 2;
+      column-gap: 7mm;
+    }
+    .note {
+      margin-bottom: 2mm;
+      font-size: 8.5pt;
+    }
+    .said {
+      display: inline !important;
     }
     .headline {
-      font-size: 21pt;
+      font-size: 22pt;
     }
     h2 {
       margin-top: 8mm;
       break-after: avoid;
     }
     section > .spread ~ .spread {
-      margin-top: 8mm;
+      margin-top: 7mm;
     }
   }
 `;

@@ -1,4 +1,4 @@
-import { answer, fractionWords, type Sentence, type Slot } from "../../src/words/en/page.ts";
+import { answer, fractionWords, type Sentence, type Slot, yearWords } from "../../src/words/en/page.ts";
 import type { Formatter } from "../format.ts";
 import { type AnswerView, isShort } from "./view.ts";
 
@@ -7,7 +7,7 @@ export interface Spoken {
   /** Beds that get less than they need; said before all else. */
   first: Sentence | null;
   headline: Sentence;
-  then: readonly Sentence[];
+  after: readonly Sentence[];
 }
 
 /** Chooses the sentences that the figures bear; no saving is claimed where today is not known. */
@@ -15,8 +15,8 @@ export function speak(view: AnswerView, say: Formatter): Spoken {
   const { mains, standing } = view;
   const slot = (at: string, kL: number): Slot => ({ at, text: say.yearly(kL) });
   const bare = (at: string, kL: number): Slot => ({ at, text: say.yearlyBare(kL) });
-  if (standing === "no-beds") return { first: null, headline: answer.noBeds, then: [] };
-  if (standing === "no-need") return { first: null, headline: answer.noNeed, then: [] };
+  if (standing === "no-beds") return { first: null, headline: answer.noBeds, after: [] };
+  if (standing === "no-need") return { first: null, headline: answer.noNeed, after: [] };
 
   const giveUp_kL = mains.giveUp_kL.p50;
   const need = slot("need", mains.need_kL);
@@ -26,29 +26,36 @@ export function speak(view: AnswerView, say: Formatter): Spoken {
     mains.wet && bare("wet-need", mains.wet.need_kL),
   );
   if (standing === "need-only") {
-    return { first: null, headline: answer.need(need), then: [needYears, ...tanks, [answer.noSaving]] };
+    return { first: null, headline: answer.need(need), after: [needYears, ...tanks, [answer.noSaving]] };
   }
+  const year = view.years.length > 0 ? yearWords.middle : yearWords.partial;
   const short = giveUp_kL < 0;
   const size = slot("give-up", Math.abs(giveUp_kL));
-  const change = (year: typeof mains.dry, at: string) =>
-    year && bare(at, Math.abs(year.today_kL - year.plan_kL));
+  const change = (of: typeof mains.dry, at: string) => of && bare(at, Math.abs(of.today_kL - of.plan_kL));
   const sameWay = [mains.dry, mains.wet].every((y) => y === null || y.today_kL - y.plan_kL < 0 === short);
   const yearsOf = short ? answer.shortYears : answer.years;
   const years = sameWay ? yearsOf(change(mains.dry, "dry"), change(mains.wet, "wet")) : [];
   const first = bedsShort(view, say);
   if (standing === "partly-known") {
-    const needFirst = answer.need(need);
-    const where = short ? answer.partlyShort(size) : answer.partly(size);
-    return { first, headline: needFirst, then: [where, years, ...tanks] };
+    const unknown_kL = view.unknown.reduce((sum, b) => sum + b.gross_L_year, 0) / 1000;
+    const unknown = answer.unknown(
+      view.unknown.map((b) => b.name),
+      slot("unknown", unknown_kL),
+    );
+    const where = short ? answer.partlyShort(size, year) : answer.partly(size, year);
+    // where most of the need stands in for something not known, the need is the answer
+    if (unknown_kL > mains.need_kL / 2)
+      return { first, headline: answer.need(need), after: [needYears, where, years, unknown] };
+    return { first, headline: where, after: [years, unknown, answer.toNeed(need)] };
   }
   const taken = answer.todayAndNeed(slot("today", mains.today_kL), bare("need", mains.need_kL));
   if (Math.abs(giveUp_kL) < 0.02 * mains.today_kL)
-    return { first, headline: answer.even(need), then: [...tanks] };
-  if (short) return { first: null, headline: answer.short(size), then: [years, taken] };
+    return { first, headline: answer.even(need), after: [...tanks] };
+  if (short) return { first: null, headline: answer.short(size, year), after: [years, taken] };
   return {
     first,
-    headline: answer.saving(size, fractionWords(giveUp_kL / mains.today_kL)),
-    then: [years, taken],
+    headline: answer.saving(size, fractionWords(giveUp_kL / mains.today_kL), year),
+    after: [years, taken],
   };
 }
 

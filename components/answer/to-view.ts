@@ -1,43 +1,52 @@
+import type { SiteRun } from "../../src/engine/site-run.ts";
 import { perYear } from "../../src/engine/years.ts";
 import { type Caution, cautionsFor } from "../../src/report/cautions.ts";
 import type { GroundsReport } from "../../src/report/schema.ts";
 import type { WorkedOut } from "../../src/report/work-out.ts";
 import type { Survey } from "../../src/survey/survey.ts";
-import { type AnswerView, type BedView, isWatered, type Standing, type TankView } from "./view.ts";
-
-/** Mean length of a calendar month, days. */
-export const monthDays = [31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+import {
+  type AnswerView,
+  type Asked,
+  type BedView,
+  isWatered,
+  type Standing,
+  type TankView,
+} from "./view.ts";
 
 const MS_PER_DAY = 86_400_000;
 
-function weekly(month_L: ArrayLike<number>): number[] {
-  return monthDays.map((days, m) => ((month_L[m] ?? 0) / days) * 7);
+/** Days that a record has of each calendar month. */
+export function daysByMonth(firstDay: number, days: number): number[] {
+  const count = new Array<number>(12).fill(0);
+  for (let i = 0; i < days; i++) count[new Date((firstDay + i) * MS_PER_DAY).getUTCMonth()]! += 1;
+  return count;
+}
+
+/** What a week of each month takes, from totals by month over a record; 0 in a month that it lacks. */
+function weekly(byMonth: ArrayLike<number>, days: readonly number[]): number[] {
+  return days.map((count, m) => (count > 0 ? ((byMonth[m] ?? 0) / count) * 7 : 0));
 }
 
 /** Mean rain of a week by calendar month, over the days that the record has. */
 export function rainByMonth(firstDay: number, rain_mm: ArrayLike<number>): number[] {
   const sum = new Array<number>(12).fill(0);
-  const count = new Array<number>(12).fill(0);
-  for (let i = 0; i < rain_mm.length; i++) {
-    const month = new Date((firstDay + i) * MS_PER_DAY).getUTCMonth();
-    sum[month]! += rain_mm[i]!;
-    count[month]! += 1;
-  }
-  return sum.map((mm, m) => (count[m] ? (mm / count[m]!) * 7 : 0));
+  for (let i = 0; i < rain_mm.length; i++)
+    sum[new Date((firstDay + i) * MS_PER_DAY).getUTCMonth()]! += rain_mm[i]!;
+  return weekly(sum, daysByMonth(firstDay, rain_mm.length));
 }
 
-function bedView({ survey, outcome }: WorkedOut, report: GroundsReport, index: number): BedView {
+function bedView(worked: WorkedOut, report: GroundsReport, index: number): BedView {
+  const { survey, outcome, weather } = worked;
   const bed = survey.beds[index]!;
   const row = report.beds[index]!;
-  const habit = outcome.beds[index]!.habitByMonth_L;
-  const need_L_week = weekly(row.needByMonth_L);
-  const today_L_week = habit ? weekly(habit.map((total) => perYear(total, outcome.days))) : null;
-  let short_L_year = 0;
-  let beyond_L_year = 0;
-  today_L_week?.forEach((today, m) => {
-    const difference_L = ((today - need_L_week[m]!) * monthDays[m]!) / 7;
-    if (difference_L > 0) beyond_L_year += difference_L;
-    else short_L_year -= difference_L;
+  const run = outcome.beds[index]!;
+  const days = daysByMonth(weather.calendar.firstDay, outcome.days);
+  let short_L = 0;
+  let beyond_L = 0;
+  run.habitByMonth_L?.forEach((today, m) => {
+    const difference_L = today - run.grossByMonth_L[m]!;
+    if (difference_L > 0) beyond_L += difference_L;
+    else short_L -= difference_L;
   });
   const widest = [...bed.plantings].sort((a, b) => b.share - a.share);
   return {
@@ -49,10 +58,10 @@ function bedView({ survey, outcome }: WorkedOut, report: GroundsReport, index: n
     supply: bed.watering.supply,
     gross_L_year: row.gross_L_year,
     habit_L_year: row.habit_L_year,
-    need_L_week,
-    today_L_week,
-    short_L_year,
-    beyond_L_year,
+    need_L_week: weekly(run.grossByMonth_L, days),
+    today_L_week: run.habitByMonth_L && weekly(run.habitByMonth_L, days),
+    short_L_year: perYear(short_L, outcome.days),
+    beyond_L_year: perYear(beyond_L, outcome.days),
     stressDays_year: row.stressDays_year,
     establishing_L_year: row.establishing_L_year ?? null,
     index,
@@ -95,6 +104,21 @@ function standing(report: GroundsReport, watered: readonly BedView[]): Standing 
   return report.mains.today_kL_year < report.mains.need_kL_year ? "short" : "saving";
 }
 
+function asked({ survey, ready, outcome }: WorkedOut, run: SiteRun): Asked {
+  const kL = (series: readonly Float64Array[]) =>
+    perYear(
+      series.reduce((sum, days) => sum + days.reduce((a, b) => a + b, 0), 0),
+      outcome.days,
+    ) / 1000;
+  const draws = ready.tanks.flatMap((tank) => [...tank.before, ...tank.after]);
+  const leaks_L_day = (survey.leaks ?? []).reduce((sum, l) => sum + l.litresPerDay, 0);
+  return {
+    draws_kL: kL(draws.map((d) => d.asks_L)),
+    topUp_kL: kL(run.tanks.map((t) => t.series.topUp_L)),
+    leaks_kL: perYear(leaks_L_day, 1) / 1000,
+  };
+}
+
 /**
  * The one place where what was worked out, and the report of it, become what the page shows. Pure.
  * @param say turns a caution into a sentence
@@ -110,7 +134,6 @@ export function toView(
   const { mains } = report;
   const tanks = worked.need.tanks.map((_, i) => tankView(worked, report, i));
   const yearOf = (year: number | null) => mains.byYear.find((y) => y.year === year) ?? null;
-  const leaks_L_day = (survey.leaks ?? []).reduce((sum, l) => sum + l.litresPerDay, 0);
   const mean_kL = mains.today_kL_year - mains.plan_kL_year;
   const { p10, p50, p90 } = mains.giveUp_kL_year;
   return {
@@ -133,7 +156,7 @@ export function toView(
     years: mains.byYear.map((y) => y.year),
     draws: namesOf(survey.draws),
     leaks: namesOf(survey.leaks),
-    leaks_kL_year: (leaks_L_day * 365.25) / 1000,
+    asked: { today: asked(worked, worked.today), need: asked(worked, worked.need) },
     assumed: report.assumed,
     cautions: cautionsFor(worked).map((c) => ({ code: c.code, sentence: say(c) })),
   };

@@ -57,6 +57,13 @@ export interface YearFigures {
   plan_kL: number;
 }
 
+/** What mains water would have to bring were there no tank, by who asks; kL a year. */
+export interface Asked {
+  draws_kL: number;
+  topUp_kL: number;
+  leaks_kL: number;
+}
+
 /** How far the answer may go. */
 export type Standing =
   /** No beds, or none that needs water. */
@@ -93,7 +100,7 @@ export interface AnswerView {
   years: readonly number[];
   draws: readonly string[];
   leaks: readonly string[];
-  leaks_kL_year: number;
+  asked: { today: Asked; need: Asked };
   assumed: readonly ReportAssumed[];
   cautions: readonly { code: Caution["code"]; sentence: string }[];
 }

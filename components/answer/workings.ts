@@ -1,13 +1,13 @@
 import type { Given, Working } from "../../src/explain/working.ts";
 import { working as words } from "../../src/words/en/page.ts";
-import type { Formatter } from "../format.ts";
-import { type AnswerView, isShort, type YearFigures } from "./view.ts";
+import { type Formatter, NBSP } from "../format.ts";
+import { type AnswerView, type Asked, type BedView, isShort, type YearFigures } from "./view.ts";
 
 /** A volume of a year, exact to the litre or gallon: workings do not round as sentences do. */
 function exact(kL: number, say: Formatter): string {
   return say.system === "us"
-    ? `${say.litresBare(kL * 1000)} ${say.volumeSymbol}`
-    : `${say.number(kL, Math.abs(kL) < 100 ? 2 : 1)} kL`;
+    ? `${say.litresBare(kL * 1000)}${NBSP}${say.volumeSymbol}`
+    : `${say.number(kL, Math.abs(kL) < 100 ? 2 : 1)}${NBSP}kL`;
 }
 
 function differences(year: YearFigures, sign: 1 | -1, say: Formatter) {
@@ -45,66 +45,92 @@ function oneYear(year: YearFigures, sign: 1 | -1, say: Formatter): Working {
 function needYear(year: YearFigures, say: Formatter): Working {
   return {
     title: words.needYear(String(year.year)),
-    steps: [{ formula: words.needFormula, withNumbers: "", result: exact(year.need_kL, say) }],
+    steps: [{ formula: words.mainsFormula, withNumbers: "", result: exact(year.need_kL, say) }],
     given: [],
     sources: [],
     provenance: "worked-out",
   };
 }
 
-function leaks(view: AnswerView, say: Formatter): Given[] {
-  if (view.leaks_kL_year === 0) return [];
-  return [{ name: words.leaks, text: exact(view.leaks_kL_year, say), provenance: "measured" }];
+/** A bed that mains water may reach: its need, or its habit, counts whole before the tanks' part comes off. */
+function reachedByMains(bed: BedView): boolean {
+  return bed.supply === "mains-only" || bed.supply === "tank-then-mains";
+}
+
+/** Mains water as an account: all that is asked, less what tanks give in its place. */
+function account(
+  mains_kL: number,
+  beds: readonly { bed: BedView; kL: number; given: Given }[],
+  asked: Asked,
+  say: Formatter,
+): { step: Working["steps"][number]; given: Given[] } {
+  const all = beds.reduce((sum, b) => sum + b.kL, 0) + asked.draws_kL + asked.topUp_kL + asked.leaks_kL;
+  const rows: Given[] = beds.map((b) => b.given);
+  const add = (name: string, kL: number, provenance: Given["provenance"]) => {
+    if (kL > 0.0005) rows.push({ name, text: exact(kL, say), provenance });
+  };
+  add(words.draws, asked.draws_kL, "measured");
+  add(words.topUp, asked.topUp_kL, "worked-out");
+  add(words.leaks, asked.leaks_kL, "measured");
+  add(words.tanks, all - mains_kL, "worked-out");
+  const withNumbers = words.asked(exact(all, say), exact(all - mains_kL, say));
+  return { step: { formula: words.mainsFormula, withNumbers, result: exact(mains_kL, say) }, given: rows };
 }
 
 function today(view: AnswerView, say: Formatter): Working {
-  const known = view.beds.filter((b) => b.habit_L_year !== null && b.supply !== "none");
-  return {
-    title: words.today,
-    steps: [{ formula: words.todayFormula, withNumbers: "", result: exact(view.mains.today_kL, say) }],
-    given: [
-      ...known.map(
-        (b): Given => ({
-          name: words.habit(b.name),
-          text: exact(b.habit_L_year! / 1000, say),
-          provenance: "measured",
-        }),
-      ),
-      ...view.unknown.map(
-        (b): Given => ({
-          name: words.bedNeed(b.name),
-          text: exact(b.gross_L_year / 1000, say),
+  const beds = view.beds.filter(reachedByMains).map((bed) => {
+    const known = bed.habit_L_year !== null;
+    const kL = (bed.habit_L_year ?? bed.gross_L_year) / 1000;
+    const given: Given = known
+      ? { name: words.habit(bed.name), text: exact(kL, say), provenance: "measured" }
+      : {
+          name: words.bedNeed(bed.name),
+          text: exact(kL, say),
           provenance: "assumed",
           source: words.standsIn,
-        }),
-      ),
-      ...leaks(view, say),
-    ],
+        };
+    return { bed, kL, given };
+  });
+  const { step, given } = account(view.mains.today_kL, beds, view.asked.today, say);
+  return {
+    title: words.today,
+    steps: [step, { formula: words.habitFormula, withNumbers: "", result: "" }],
+    given,
     sources: [words.sources.tank],
     provenance: "worked-out",
   };
 }
 
 function need(view: AnswerView, say: Formatter): Working {
-  const watered = view.beds.filter((b) => b.supply !== "none" && b.supply !== "other");
+  const beds = view.beds.filter(reachedByMains).map((bed) => {
+    const kL = bed.gross_L_year / 1000;
+    const given: Given = { name: words.bedNeed(bed.name), text: exact(kL, say), provenance: "worked-out" };
+    return { bed, kL, given };
+  });
+  const { step, given } = account(view.mains.need_kL, beds, view.asked.need, say);
   return {
     title: words.need,
-    steps: [{ formula: words.needFormula, withNumbers: "", result: exact(view.mains.need_kL, say) }],
-    given: [
-      ...watered.map(
-        (b): Given => ({
-          name: words.bedNeed(b.name),
-          text: exact(b.gross_L_year / 1000, say),
-          provenance: "worked-out",
-        }),
-      ),
-      ...(view.tanks.length > 0
-        ? [{ name: words.tanks, text: exact(view.mains.tanks_kL, say), provenance: "worked-out" as const }]
-        : []),
-      ...leaks(view, say),
-    ],
+    steps: [step],
+    given,
     sources: [words.sources.kc, words.sources.tank],
     provenance: "worked-out",
+  };
+}
+
+function unknown(view: AnswerView, say: Formatter): Working {
+  const total_L = view.unknown.reduce((sum, b) => sum + b.gross_L_year, 0);
+  return {
+    title: words.unknownTitle,
+    steps: [{ formula: words.unknownFormula, withNumbers: "", result: exact(total_L / 1000, say) }],
+    given: view.unknown.map(
+      (b): Given => ({
+        name: words.bedNeed(b.name),
+        text: exact(b.gross_L_year / 1000, say),
+        provenance: "worked-out",
+      }),
+    ),
+    sources: [words.sources.kc],
+    provenance: "assumed",
   };
 }
 
@@ -148,6 +174,7 @@ export function workingsOf(view: AnswerView, say: Formatter): ReadonlyMap<string
     ["today", today(view, say)],
     ["need", need(view, say)],
     ["tanks", tanks(view, say)],
+    ["unknown", unknown(view, say)],
     ["beds-short", bedsShort(view, say)],
   ];
   if (dry) all.push(["dry", oneYear(dry, sign, say)], ["dry-need", needYear(dry, say)]);

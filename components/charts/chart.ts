@@ -24,8 +24,8 @@ export interface Drawn {
   nearest(x: number): number;
   /** The vertical run of the reading line. */
   line: { top: number; bottom: number };
-  /** Lets a drawing follow the reading, as a tank's section does. */
-  follow?(i: number): void;
+  /** Lets a drawing follow the ruler, as a tank's section does; `reading` once somebody has moved it. */
+  follow?(i: number, reading: boolean): void;
 }
 
 export interface Chart {
@@ -36,6 +36,8 @@ export interface Chart {
   about: string;
   /** One sentence a reading, spoken and shown; none where there is nothing to read along. */
   readings: readonly string[];
+  /** Shorter ones to show where the drawing itself writes the rest. */
+  shown?: readonly string[];
   /** The reading that the ruler stands at first. */
   start: number;
   table: ChartTable;

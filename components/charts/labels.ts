@@ -17,6 +17,8 @@ export interface Callout {
 export interface PlacedCallout extends Box {
   /** The leader's ends: at the label and at the thing. Null where the label stands at the thing itself. */
   leader: { x1: number; y1: number; x2: number; y2: number } | null;
+  /** Share of the label that lies over something drawn or written; 0 where it is clear. */
+  covers: number;
 }
 
 /** Area that two boxes share. */
@@ -73,7 +75,9 @@ export function placeCallouts(
       }
     }
     const box = best?.box ?? { x: bounds.x, y: bounds.y, width: callout.width, height: callout.height };
-    placed.push({ ...box, leader: leaderOf(box, callout.target) });
+    const covered = [...placed, ...drawn].reduce((sum, other) => sum + overlap(box, other), 0);
+    const covers = covered / Math.max(1, box.width * box.height);
+    placed.push({ ...box, leader: leaderOf(box, callout.target), covers });
   }
   return placed;
 }

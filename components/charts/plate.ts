@@ -5,6 +5,8 @@ import type { Chart, Drawn } from "./chart.ts";
 import { drawing } from "./styles.ts";
 import { tableOf, takeCsv } from "./table.ts";
 
+/** The width of a sheet of A4 or letter between its margins. */
+const PAPER_PX = 680;
 const SVG = "http://www.w3.org/2000/svg";
 
 /**
@@ -60,7 +62,7 @@ export class Plate extends LitElement {
       }
       .ruler {
         position: absolute;
-        height: 44px;
+        height: 26px;
         margin: 0;
         padding: 0;
         background: transparent;
@@ -69,12 +71,17 @@ export class Plate extends LitElement {
         cursor: ew-resize;
       }
       .ruler::-webkit-slider-runnable-track {
-        height: 44px;
+        height: 100%;
         background: transparent;
       }
       .ruler::-moz-range-track {
-        height: 44px;
+        height: 100%;
         background: transparent;
+      }
+      @media (pointer: coarse) {
+        .ruler {
+          height: 44px;
+        }
       }
       .ruler::-webkit-slider-thumb {
         appearance: none;
@@ -95,17 +102,25 @@ export class Plate extends LitElement {
         border: 0;
         border-radius: 0;
       }
+      .sheet:not(.live) .reading-line {
+        opacity: 0;
+      }
       .read {
-        min-height: 3.1em;
-        margin-top: 0.1rem;
+        min-height: 1.55em;
+        margin-top: 0.35rem;
         color: var(--grey);
         font-size: 0.92rem;
       }
       .read.live {
         color: var(--ink);
       }
+      @media (max-width: 40rem) {
+        .read {
+          min-height: 3.1em;
+        }
+      }
       details {
-        margin-top: 0.25rem;
+        margin-top: 0.2rem;
         font-size: 0.92rem;
       }
       summary {
@@ -153,6 +168,9 @@ export class Plate extends LitElement {
         text-align: end;
         white-space: nowrap;
       }
+      tbody th {
+        min-width: 7.5rem;
+      }
       tbody tr + tr > * {
         border-top: 1px solid var(--hair);
       }
@@ -182,11 +200,15 @@ export class Plate extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     document.fonts.addEventListener("loadingdone", this.fontsCame);
+    addEventListener("beforeprint", this.toPaper);
+    addEventListener("afterprint", this.fontsCame);
   }
 
   override disconnectedCallback(): void {
     this.watch.disconnect();
     document.fonts.removeEventListener("loadingdone", this.fontsCame);
+    removeEventListener("beforeprint", this.toPaper);
+    removeEventListener("afterprint", this.fontsCame);
     super.disconnectedCallback();
   }
 
@@ -204,10 +226,12 @@ export class Plate extends LitElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     if (changed.has("chart")) this.draw();
-    else if (changed.has("at")) this.follow();
+    else if (changed.has("at") || changed.has("reading")) this.follow();
   }
 
   private readonly fontsCame = (): void => this.draw();
+
+  private readonly toPaper = (): void => this.draw(PAPER_PX);
 
   private resized(width_px: number): void {
     if (Math.abs(width_px - this.width_px) < 1) return;
@@ -215,11 +239,11 @@ export class Plate extends LitElement {
     this.draw();
   }
 
-  private draw(): void {
+  private draw(width_px = this.width_px): void {
     const svg = this.renderRoot.querySelector("svg");
-    if (!svg || !this.chart || this.width_px < 40) return;
+    if (!svg || !this.chart || width_px < 40) return;
     svg.replaceChildren();
-    const width = Math.floor(this.width_px);
+    const width = Math.floor(width_px);
     const drawn = this.chart.draw(svg, width);
     svg.setAttribute("width", String(width));
     svg.setAttribute("height", String(drawn.height));
@@ -242,7 +266,7 @@ export class Plate extends LitElement {
     line.setAttribute("x2", x);
     line.setAttribute("y1", String(drawn.line.top));
     line.setAttribute("y2", String(drawn.line.bottom));
-    drawn.follow?.(this.at);
+    drawn.follow?.(this.at, this.reading);
     const ruler = this.renderRoot.querySelector<HTMLInputElement>(".ruler");
     if (!ruler) return;
     ruler.style.left = `${drawn.ruler.left - 7}px`;
@@ -273,7 +297,7 @@ export class Plate extends LitElement {
       <figure role="group" aria-labelledby="finding">
         <figcaption><h3 id="finding">${chart.finding}</h3></figcaption>
         <div class="controls"><slot name="controls"></slot></div>
-        <div class="sheet" @pointermove=${this.point} @pointerdown=${this.point}>
+        <div class="sheet ${this.reading ? "live" : ""}" @pointermove=${this.point} @pointerdown=${this.point}>
           <svg role="img" aria-label=${chart.about}></svg>
           ${
             chart.readings.length > 0
@@ -286,7 +310,7 @@ export class Plate extends LitElement {
         </div>
         ${
           chart.readings.length > 0
-            ? html`<p class="read ${this.reading ? "live" : ""}" aria-hidden="true">${this.reading ? text : plate.readHint}</p>`
+            ? html`<p class="read ${this.reading ? "live" : ""}" aria-hidden="true">${this.reading ? (chart.shown?.[this.at] ?? text) : plate.readHint}</p>`
             : nothing
         }
         <details @toggle=${this.toggled}>

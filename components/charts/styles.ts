@@ -5,6 +5,8 @@ export const drawing = css`
   svg {
     display: block;
     overflow: visible;
+    max-width: 100%;
+    height: auto;
     font-family: var(--serif);
     font-variant-numeric: lining-nums tabular-nums;
   }
@@ -16,6 +18,10 @@ export const drawing = css`
   }
   svg .tick {
     fill: var(--grey);
+  }
+  svg .tick.full {
+    fill: var(--ink);
+    font-weight: 600;
   }
   .word {
     font-size: 15px;
@@ -62,9 +68,9 @@ export const drawing = css`
   }
   .today {
     fill: none;
-    stroke: var(--mains);
-    stroke-width: 1.5;
-    stroke-dasharray: 1.5 3.5;
+    stroke: var(--ink);
+    stroke-width: 1.75;
+    stroke-dasharray: 0.5 4;
     stroke-linecap: round;
   }
   .edge {
@@ -135,9 +141,9 @@ export const drawing = css`
   }
   .outlet-word {
     font-size: 13px;
-    paint-order: stroke;
-    stroke: var(--paper);
-    stroke-width: 3px;
+  }
+  svg .outlet-word {
+    fill: var(--grey);
   }
   .short-day {
     stroke: var(--ink);
@@ -154,6 +160,11 @@ export const drawing = css`
     stroke: var(--ink);
     stroke-width: 1;
     stroke-dasharray: 1 3;
+  }
+  .tape {
+    fill: none;
+    stroke: var(--grey);
+    stroke-width: 1;
   }
   .reading-line {
     stroke: var(--ink);

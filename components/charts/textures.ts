@@ -13,6 +13,8 @@ export const fills = {
   rain: "url(#rain)",
   /** The tank first, the mains for the rest. */
   both: "url(#both)",
+  bothBeyond: "url(#both-beyond)",
+  otherBeyond: "url(#other-beyond)",
   /** Water of its own: bore, recycled, carted. */
   other: "url(#other)",
   below: "url(#below)",
@@ -34,26 +36,37 @@ const hatches: readonly Hatch[] = [
   { id: "tank-beyond", ink: "tank", spacing: 5, thickness: 0.8, angle: 45, wash: 0 },
   { id: "rain", ink: "rain", spacing: 3.5, thickness: 1.1, angle: 0, wash: 0 },
   { id: "other", ink: "grey", spacing: 6, thickness: 1, angle: 135, wash: 0.1 },
+  { id: "other-beyond", ink: "grey", spacing: 7, thickness: 0.7, angle: 135, wash: 0 },
   { id: "below", ink: "tank", spacing: 4, thickness: 1, angle: 90, wash: 0.18 },
   { id: "earth", ink: "grey", spacing: 6, thickness: 1, angle: 45, wash: 0 },
 ];
 
-/** Broad strokes of the tank's ink between the mains' hatching. */
-function defineBoth(svg: Svg): void {
+/** Strokes of the tank's ink between the mains', for a bed that has both; `beyond` draws them thin. */
+function defineBoth(svg: Svg, beyond: boolean): void {
+  const size = beyond ? 14 : 8;
   const pattern = svg
     .select("defs")
     .append("pattern")
-    .attr("id", "both")
-    .attr("width", 12)
-    .attr("height", 12)
+    .attr("id", beyond ? "both-beyond" : "both")
+    .attr("width", size)
+    .attr("height", size)
     .attr("patternUnits", "userSpaceOnUse")
     .attr("patternTransform", "rotate(45)");
   const stroke = (x: number, width: number, ink: string) =>
-    pattern.append("rect").attr("x", x).attr("width", width).attr("height", 12).attr("fill", `var(--${ink})`);
-  stroke(0, 12, "mains").attr("class", "wash").attr("fill-opacity", 0.13);
-  stroke(0, 5, "tank");
-  stroke(6.5, 1.5, "mains");
-  stroke(9.5, 1.5, "mains");
+    pattern
+      .append("rect")
+      .attr("x", x)
+      .attr("width", width)
+      .attr("height", size)
+      .attr("fill", `var(--${ink})`);
+  if (beyond) {
+    stroke(0, 0.8, "tank");
+    stroke(7, 0.7, "mains");
+    return;
+  }
+  stroke(0, size, "tank").attr("class", "wash").attr("fill-opacity", 0.1);
+  stroke(0, 3, "tank");
+  stroke(5, 1.3, "mains");
 }
 
 /** Puts the textures into a drawing; ids are of the shadow root that it stands in. */
@@ -85,5 +98,6 @@ export function defineTextures(svg: Svg): void {
       .attr("stroke", `var(--${hatch.ink})`)
       .attr("stroke-width", hatch.thickness);
   }
-  defineBoth(svg);
+  defineBoth(svg, false);
+  defineBoth(svg, true);
 }

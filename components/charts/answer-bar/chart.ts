@@ -3,13 +3,13 @@ import type { AnswerView } from "../../answer/view.ts";
 import type { Formatter } from "../../format.ts";
 import type { Chart } from "../chart.ts";
 import { drawAnswerBar } from "./draw.ts";
-import { answerTable, prepareAnswerBar } from "./prepare.ts";
+import { answerFinding, answerTable, prepareAnswerBar } from "./prepare.ts";
 
 export function answerBarChart(view: AnswerView, say: Formatter): Chart {
   const bar = prepareAnswerBar(view);
   return {
     id: "mains-water-by-year",
-    finding: plate.bar.finding,
+    finding: answerFinding(bar, say),
     about: plate.bar.about,
     readings: [],
     start: 0,

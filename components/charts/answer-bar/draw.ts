@@ -45,11 +45,14 @@ function block(svg: Svg, x: number, y: number, width: number, fill: string, edge
 /** A dimension line as on a plan: a stroke between two ticks, with its words beside or on it. */
 function dimension(svg: Svg, x1: number, x2: number, y: number, text: string, width: number): void {
   const group = svg.append("g");
-  const d = `M${x1},${y - 6}V${y + 6}M${x2},${y - 6}V${y + 6}M${x1},${y}H${x2}`;
-  group.append("path").attr("class", "measure").attr("d", d);
   const w = textWidth(text, 15, 650);
-  const inside = x2 - x1 > w + 24;
+  const inside = x2 - x1 > w + 40;
   const x = inside ? (x1 + x2 - w) / 2 : x1 - w - 10 >= 0 ? x1 - w - 10 : Math.min(x2 + 10, width - w);
+  const line = inside ? `M${x1},${y}H${x - 6}M${x + w + 6},${y}H${x2}` : `M${x1},${y}H${x2}`;
+  group
+    .append("path")
+    .attr("class", "measure")
+    .attr("d", `M${x1},${y - 6}V${y + 6}M${x2},${y - 6}V${y + 6}${line}`);
   group
     .append("text")
     .attr("class", "word strong")
@@ -106,7 +109,7 @@ export function drawAnswerBar(svgNode: SVGSVGElement, bar: AnswerBar, width: num
     y += 16;
     writeRow(
       svg,
-      [{ text: `${words.today}: ${say.yearly(bar.today_kL)} ${words.mains}`, ink: "mains", x: 0 }],
+      [{ text: words.label(words.today, say.yearly(bar.today_kL)), ink: "mains", x: 0 }],
       y,
       width,
     );
@@ -116,16 +119,14 @@ export function drawAnswerBar(svgNode: SVGSVGElement, bar: AnswerBar, width: num
     y += BAR_PX + 18;
     const change_kL = bar.today_kL - bar.need_kL;
     if (Math.abs(x(change_kL) - x(0)) > 1) {
-      const text = `${say.yearly(Math.abs(change_kL))} ${change_kL > 0 ? words.giveUp : words.shortBy}`;
+      const text = (change_kL > 0 ? words.lessBy : words.moreBy)(say.yearly(Math.abs(change_kL)));
       dimension(svg, x(both), x(Math.max(bar.today_kL, bar.need_kL)), y, text, width);
       y += 20;
     }
   }
   y += 16;
-  const needLabels = [
-    { text: `${words.need}: ${say.yearly(bar.need_kL)} ${words.mains}`, ink: "mains", x: 0 },
-  ];
-  const tanksText = `${say.yearly(bar.tanks_kL)} ${words.tank}`;
+  const needLabels = [{ text: words.label(words.need, say.yearly(bar.need_kL)), ink: "mains", x: 0 }];
+  const tanksText = words.tanks(say.yearly(bar.tanks_kL));
   if (bar.tanks_kL > 0) needLabels.push({ text: tanksText, ink: "tank", x: x(bar.need_kL) });
   writeRow(svg, needLabels, y, width);
   y += 8;

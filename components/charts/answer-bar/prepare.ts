@@ -1,4 +1,4 @@
-import { plate } from "../../../src/words/en/page.ts";
+import { fractionWords, plate } from "../../../src/words/en/page.ts";
 import type { AnswerView } from "../../answer/view.ts";
 import type { Formatter } from "../../format.ts";
 import type { ChartTable } from "../chart.ts";
@@ -23,6 +23,17 @@ export function prepareAnswerBar(view: AnswerView): AnswerBar {
   const dry_kL = mains.dry?.need_kL ?? null;
   const most_kL = Math.max(today_kL ?? 0, mains.need_kL + mains.tanks_kL, dry_kL ?? 0, wet_kL ?? 0);
   return { today_kL, need_kL: mains.need_kL, tanks_kL: mains.tanks_kL, wet_kL, dry_kL, most_kL };
+}
+
+/** What the bars show, in a sentence. */
+export function answerFinding(bar: AnswerBar, say: Formatter): string {
+  const words = plate.bar;
+  const need = say.yearly(bar.need_kL);
+  const tanks = bar.tanks_kL > 0 ? words.withTanks(say.yearly(bar.tanks_kL)) : "";
+  if (bar.today_kL === null) return words.only(need) + tanks;
+  const today = say.yearly(bar.today_kL);
+  if (bar.today_kL < bar.need_kL) return words.less(today, need);
+  return words.more(bar.need_kL > 0 ? fractionWords(bar.today_kL / bar.need_kL - 1) : null, today, need);
 }
 
 /** Each whole year and the mean one. */

@@ -6,18 +6,37 @@ import { axisRoom, hairlines, monthRow } from "../axis.ts";
 import { type Words, writeCallouts } from "../callouts.ts";
 import type { Drawn } from "../chart.ts";
 import type { Box } from "../labels.ts";
-import type { Svg } from "../measure.ts";
+import { drawTape } from "../tape.ts";
 import { defineTextures, fills } from "../textures.ts";
 import type { Months, Source } from "./prepare.ts";
+import { drawRain, RAIN_PX } from "./rain.ts";
 
 const words = plate.months;
-const RAIN_PX = 74;
 const fillOf: Record<Source, string> = {
   mains: fills.mains,
   tank: fills.tank,
   "tank-then-mains": fills.both,
   other: fills.other,
 };
+
+const beyondOf: Record<Source, string> = {
+  mains: fills.mainsBeyond,
+  tank: fills.tankBeyond,
+  "tank-then-mains": fills.bothBeyond,
+  other: fills.otherBeyond,
+};
+/** Ink of words about a source: one that has both is told in plain ink. */
+const inkOf: Record<Source, string> = {
+  mains: "mains",
+  tank: "tank",
+  "tank-then-mains": "need",
+  other: "need",
+};
+
+/** The one source of what is shown, or both where there are several. */
+function sourceOf({ parts }: Months): Source {
+  return parts.length === 1 ? parts[0]!.source : "tank-then-mains";
+}
 
 interface Frame {
   left: number;
@@ -28,7 +47,7 @@ interface Frame {
   month: number;
 }
 
-/** A stepped line over twelve months of equal width; null where two lines are to be closed into an area. */
+/** A stepped line over twelve months of equal width. */
 export function steps(values: readonly number[], x: (m: number) => number, y: (v: number) => number): string {
   return values.map((v, m) => `${m === 0 ? "M" : "L"}${x(m)},${y(v)}L${x(m + 1)},${y(v)}`).join("");
 }
@@ -48,57 +67,6 @@ export function between(
     .join("");
 }
 
-function rainPanel(
-  svg: Svg,
-  months: Months,
-  frame: Frame,
-  x: (m: number) => number,
-  say: Formatter,
-): (mm: number) => number {
-  const most = Math.max(...months.rain_mm_week);
-  const y = scaleLinear([0, most || 1], [frame.rainTop, frame.rainTop + RAIN_PX]);
-  svg
-    .append("line")
-    .attr("class", "ground")
-    .attr("x1", frame.left)
-    .attr("x2", frame.right)
-    .attr("y1", frame.rainTop)
-    .attr("y2", frame.rainTop);
-  const zero = new Array<number>(12).fill(0);
-  svg
-    .append("path")
-    .attr("fill", fills.rain)
-    .attr("d", between(months.rain_mm_week, zero, x, y));
-  const unit = words.rainAxis(say.depthSymbol);
-  svg
-    .append("text")
-    .attr("class", "tick")
-    .attr("x", 0)
-    .attr("y", frame.rainTop - 10)
-    .text(unit);
-  if (most > 0) {
-    const shown = say.depthValue(most);
-    const step = shown > 1 ? Math.floor(shown / (shown > 10 ? 10 : 1)) * (shown > 10 ? 10 : 1) : shown;
-    const at = frame.rainTop + (RAIN_PX * step) / shown;
-    svg
-      .append("line")
-      .attr("class", "hair")
-      .attr("x1", frame.left)
-      .attr("x2", frame.right)
-      .attr("y1", at)
-      .attr("y2", at);
-    svg
-      .append("text")
-      .attr("class", "tick")
-      .attr("x", frame.left - 8)
-      .attr("y", at)
-      .attr("dy", "0.33em")
-      .attr("text-anchor", "end")
-      .text(say.number(step, 1));
-  }
-  return y;
-}
-
 function labels(months: Months, frame: Frame, x: (m: number) => number, y: (v: number) => number): Words[] {
   const { need_L_week, today_L_week } = months;
   const middle = (m: number) => (x(m) + x(m + 1)) / 2;
@@ -111,11 +79,11 @@ function labels(months: Months, frame: Frame, x: (m: number) => number, y: (v: n
     const gaps = today_L_week.map((t, m) => t - need_L_week[m]!);
     const widest = gaps.indexOf(Math.max(...gaps));
     const over = gaps[widest]! > 0;
-    const at = over ? widest : today_L_week.indexOf(Math.max(...today_L_week));
+    const at = gaps.findIndex((gap, m) => today_L_week[m]! > 0 && gap > 0 === over);
     out.push({
       text: months.one ? words.todayOne : words.today,
       target: { x: middle(at), y: y(today_L_week[at]!) },
-      ink: "mains",
+      ink: "need",
     });
     const tall = over && y(need_L_week[widest]!) - y(today_L_week[widest]!) > 24;
     if (tall) {
@@ -123,7 +91,7 @@ function labels(months: Months, frame: Frame, x: (m: number) => number, y: (v: n
         x: x(widest) + frame.month * 0.75,
         y: (y(need_L_week[widest]!) + y(today_L_week[widest]!)) / 2,
       };
-      out.push({ text: words.beyondLabel, target, ink: "mains" });
+      out.push({ text: words.beyondLabel, target, ink: inkOf[sourceOf(months)] });
     }
   }
   return out;
@@ -135,7 +103,7 @@ export function drawMonths(svgNode: SVGSVGElement, months: Months, width: number
   defineTextures(svg);
   const { need_L_week, today_L_week } = months;
   const most_L = Math.max(...need_L_week, ...(today_L_week ?? [0]));
-  const top = scaleLinear([0, say.volume(most_L) * 1.12 || 1], [0, 1]).nice(4);
+  const top = scaleLinear([0, say.volume(most_L) * (width < 480 ? 1.3 : 1.16) || 1], [0, 1]).nice(4);
   const ticks = top.ticks(4);
   const left = Math.max(axisRoom(ticks.map((t) => say.number(t))), axisRoom([say.depthBare(88)]));
   const height = Math.round(Math.min(250, Math.max(190, width * 0.36)));
@@ -151,25 +119,29 @@ export function drawMonths(svgNode: SVGSVGElement, months: Months, width: number
   const shownY = scaleLinear(top.domain(), [frame.bottom, frame.top]);
   const y = (x_L: number) => shownY(say.volume(x_L));
 
-  const rainY = rainPanel(svg, months, frame, x, say);
+  drawRain(svg, months.rain_mm_week, { left: frame.left, right: frame.right, top: frame.rainTop }, x, say);
   hairlines(svg, shownY, ticks, {
     left: frame.left,
     right: frame.right,
     text: (t) => say.number(t),
     unit: words.axis(say.volumeUnit),
     unitX: 0,
-    unitY: frame.top - 12,
+    unitY: frame.top - 16,
   });
-  const zero = new Array<number>(12).fill(0);
   const fill = svg.append("g");
-  fill
-    .append("path")
-    .attr("fill", fillOf[months.source])
-    .attr("d", between(need_L_week, zero, x, y));
+  let ground: readonly number[] = new Array<number>(12).fill(0);
+  for (const { source, L_week } of months.parts) {
+    const top = L_week.map((x, m) => x + ground[m]!);
+    fill
+      .append("path")
+      .attr("fill", fillOf[source])
+      .attr("d", between(top, ground, x, y));
+    ground = top;
+  }
   if (today_L_week) {
     fill
       .append("path")
-      .attr("fill", fills.mainsBeyond)
+      .attr("fill", beyondOf[sourceOf(months)])
       .attr("d", between(today_L_week, need_L_week, x, y));
     svg
       .append("path")
@@ -192,29 +164,17 @@ export function drawMonths(svgNode: SVGSVGElement, months: Months, width: number
     height: frame.bottom - frame.top,
   };
   writeCallouts(svg, labels(months, frame, x, y), drawn, bounds);
-  const wettest = months.rain_mm_week.indexOf(Math.max(...months.rain_mm_week));
-  if (months.rain_mm_week[wettest]! > 0) {
-    const rainBoxes = months.rain_mm_week.map((mm, m) => ({
-      x: x(m),
-      y: frame.rainTop,
-      width: frame.month,
-      height: rainY(mm) - frame.rainTop,
-    }));
-    const target = { x: x(wettest) + frame.month / 2, y: rainY(months.rain_mm_week[wettest]!) };
-    const space = {
-      x: frame.left + 2,
-      y: frame.rainTop + 4,
-      width: frame.right - frame.left - 4,
-      height: RAIN_PX + 12,
-    };
-    writeCallouts(svg, [{ text: words.rain, target, ink: "rain" }], rainBoxes, space);
-  }
   monthRow(svg, (m) => x(m) + frame.month / 2, frame.right - frame.left, frame.bottom + 20, say.month);
+  drawTape(
+    svg,
+    frame.bottom + 30,
+    months.need_L_week.map((_, m) => x(m) + frame.month / 2),
+  );
   return {
-    height: frame.bottom + 50,
-    ruler: { left: x(0) + frame.month / 2, right: x(11) + frame.month / 2, y: frame.bottom + 28 },
+    height: frame.bottom + 54,
+    ruler: { left: x(0) + frame.month / 2, right: x(11) + frame.month / 2, y: frame.bottom + 34 },
     at: (i) => x(i) + frame.month / 2,
     nearest: (px) => Math.max(0, Math.min(11, Math.floor((px - frame.left) / frame.month))),
-    line: { top: frame.rainTop, bottom: frame.bottom + 28 },
+    line: { top: frame.rainTop, bottom: frame.bottom + 34 },
   };
 }

@@ -10,7 +10,8 @@ export type Source = "mains" | "tank" | "tank-then-mains" | "other";
 export interface Months {
   name: string;
   one: boolean;
-  source: Source;
+  /** Need by how it is watered, from the ground up; they add to `need_L_week`. */
+  parts: readonly { source: Source; L_week: readonly number[] }[];
   need_L_week: readonly number[];
   /** null: not known. */
   today_L_week: readonly number[] | null;
@@ -25,6 +26,8 @@ const sourceOf = {
   none: "other",
 } as const;
 
+const order: readonly Source[] = ["tank", "tank-then-mains", "mains", "other"];
+
 function sum(rows: readonly (readonly number[])[]): number[] {
   return Array.from({ length: 12 }, (_, m) => rows.reduce((total, row) => total + row[m]!, 0));
 }
@@ -34,11 +37,14 @@ export function prepareMonths(view: AnswerView, bedId: string | null): Months {
   const bed = view.beds.find((b) => b.id === bedId);
   const beds = bed ? [bed] : view.beds.filter((b) => b.supply !== "none");
   const known = beds.length > 0 && beds.every((b) => b.today_L_week !== null);
-  const sources = new Set(beds.map((b) => sourceOf[b.supply]));
+  const parts = order.flatMap((source) => {
+    const of = beds.filter((b) => sourceOf[b.supply] === source);
+    return of.length > 0 ? [{ source, L_week: sum(of.map((b) => b.need_L_week)) }] : [];
+  });
   return {
     name: bed?.name ?? plate.months.gardens,
     one: bed !== undefined,
-    source: sources.size === 1 ? [...sources][0]! : "tank-then-mains",
+    parts,
     need_L_week: sum(beds.map((b) => b.need_L_week)),
     today_L_week: known ? sum(beds.map((b) => b.today_L_week!)) : null,
     rain_mm_week: view.rain_mm_week,
@@ -85,9 +91,10 @@ export function monthReadings(months: Months, say: Formatter): string[] {
   return months.need_L_week.map((need, m) =>
     plate.months.reading(
       say.month(m),
-      `${say.litresBare(need)} ${say.volumeUnit}`,
+      say.litresBare(need),
       months.today_L_week ? say.litresBare(months.today_L_week[m]!) : null,
       say.depth(months.rain_mm_week[m]!),
+      say.volumeUnit,
     ),
   );
 }

@@ -15,6 +15,7 @@ export function stavesChart(view: AnswerView, say: Formatter): Chart {
     finding: stavesFinding(staves),
     about: plate.staves.about,
     readings: staveReadings(staves, say),
+    shown: staves.rain_mm_week.map((mm, m) => plate.staves.rainReading(say.month(m), say.depth(mm))),
     start: total.indexOf(Math.max(...total)),
     table: stavesTable(view, say),
     draw: (svg, width) => drawStaves(svg, staves, width, say),

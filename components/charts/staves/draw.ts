@@ -1,11 +1,12 @@
 import { scaleLinear } from "d3-scale";
 import { select } from "d3-selection";
 import { plate } from "../../../src/words/en/page.ts";
-import type { Formatter } from "../../format.ts";
+import { type Formatter, NBSP } from "../../format.ts";
 import { monthRow } from "../axis.ts";
 import type { Drawn } from "../chart.ts";
-import { fit, type Svg, textWidth } from "../measure.ts";
-import { steps } from "../months/draw.ts";
+import { type Svg, wrap } from "../measure.ts";
+import { between, steps } from "../months/draw.ts";
+import { drawTape } from "../tape.ts";
 import { defineTextures, fills } from "../textures.ts";
 import type { Stave, Staves } from "./prepare.ts";
 
@@ -13,44 +14,50 @@ import type { Stave, Staves } from "./prepare.ts";
 const BESIDE_PX = 620;
 const SQUARE_PX = 30;
 
+const NAME_PX = 17;
+const SMALL_PX = 14;
+const LINE_PX = 18;
+
 interface Layout {
   beside: boolean;
   /** Where the months run. */
   left: number;
   right: number;
   nameX: number;
+  /** Room for the name and what is said of the bed. */
   nameWidth: number;
-  peakWidth: number;
   bars: number;
-  row: number;
+}
+
+/** A stave with its words broken into lines, and how high it is with them. */
+interface SetStave {
+  stave: Stave;
+  name: string[];
+  about: string[];
+  peak: string;
+  month: string;
+  height: number;
 }
 
 function layout(width: number): Layout {
-  if (width >= BESIDE_PX) {
-    const nameX = SQUARE_PX + 12;
-    const nameWidth = Math.round(Math.min(250, width * 0.31));
-    const peakWidth = 132;
-    return {
-      beside: true,
-      left: nameX + nameWidth + 18,
-      right: width - peakWidth - 16,
-      nameX,
-      nameWidth,
-      peakWidth,
-      bars: 34,
-      row: 56,
-    };
-  }
-  return {
-    beside: false,
-    left: 0,
-    right: width,
-    nameX: SQUARE_PX + 10,
-    nameWidth: width,
-    peakWidth: 0,
-    bars: 34,
-    row: 104,
-  };
+  const nameX = SQUARE_PX + 12;
+  if (width < BESIDE_PX)
+    return { beside: false, left: 0, right: width, nameX, nameWidth: width - nameX - 140, bars: 38 };
+  const nameWidth = Math.round(Math.min(240, width * 0.31));
+  return { beside: true, left: nameX + nameWidth + 22, right: width - 152, nameX, nameWidth, bars: 44 };
+}
+
+function set(stave: Stave, l: Layout, say: Formatter): SetStave {
+  const name = wrap(stave.name, l.nameWidth, NAME_PX, 2, 500);
+  const about = wrap(stave.about, l.nameWidth, SMALL_PX, 2);
+  const words = (name.length + about.length) * LINE_PX + 2;
+  const peak =
+    stave.peak === null
+      ? plate.staves.never
+      : `${say.litresBare(stave.need_L_week[stave.peak]!)}${NBSP}${say.volumeSymbol}`;
+  const month = stave.peak === null ? "" : plate.staves.inMonth(say.month(stave.peak));
+  const height = l.beside ? Math.max(words, l.bars + 2) + 14 : words + 8 + l.bars + 22;
+  return { stave, name, about, peak, month, height };
 }
 
 function bars(svg: Svg, stave: Stave, l: Layout, ground: number): void {
@@ -68,13 +75,6 @@ function bars(svg: Svg, stave: Stave, l: Layout, ground: number): void {
       .attr("width", month - 2 * gap)
       .attr("height", ground - high);
   });
-  if (stave.today_L_week && Math.max(...stave.today_L_week) > 0) {
-    const x = (m: number) => l.left + m * month;
-    svg
-      .append("path")
-      .attr("class", "today")
-      .attr("d", steps(stave.today_L_week, x, y));
-  }
   svg
     .append("line")
     .attr("class", "ground thin")
@@ -82,52 +82,95 @@ function bars(svg: Svg, stave: Stave, l: Layout, ground: number): void {
     .attr("x2", l.right)
     .attr("y1", ground)
     .attr("y2", ground);
+  if (stave.today_L_week && Math.max(...stave.today_L_week) > 0) {
+    const x = (m: number) => l.left + m * month;
+    svg
+      .append("path")
+      .attr("class", "today")
+      .attr("d", steps(stave.today_L_week, x, y));
+  }
 }
 
-function peakText(stave: Stave, say: Formatter): [string, string] {
-  if (stave.peak === null) return [plate.staves.never, ""];
-  const volume = `${say.litresBare(stave.need_L_week[stave.peak]!)} ${say.volumeSymbol}`;
-  return [volume, plate.staves.inMonth(say.month(stave.peak))];
-}
-
+/** Writes a stave's words; returns what shows a month in place of its peak. */
 function words(
   svg: Svg,
-  stave: Stave,
+  { stave, name, about, peak, month }: SetStave,
   l: Layout,
   top: number,
-  ground: number,
   width: number,
   say: Formatter,
-): void {
-  const side = Math.max(1.5, stave.side * SQUARE_PX);
-  const squareY = l.beside ? ground : top + SQUARE_PX;
+): (m: number) => void {
+  const side = Math.max(2, stave.side * SQUARE_PX);
   svg
     .append("rect")
     .attr("class", "plot")
-    .attr("x", 0.75)
-    .attr("y", squareY - side)
+    .attr("x", SQUARE_PX - side + 0.5)
+    .attr("y", top + 16 - Math.min(16, side))
     .attr("width", side)
     .attr("height", side);
-  const [volume, month] = peakText(stave, say);
-  const text = (x: number, y: number, value: string, style: string, anchor = "start") =>
+  const write = (x: number, y: number, value: string, style: string, anchor = "start") =>
     svg.append("text").attr("class", style).attr("x", x).attr("y", y).attr("text-anchor", anchor).text(value);
+  name.forEach((line, i) => {
+    write(l.nameX, top + 14 + i * LINE_PX, line, "bed")
+      .append("title")
+      .text(stave.name);
+  });
+  about.forEach((line, i) => {
+    write(l.nameX, top + 14 + (name.length + i) * LINE_PX, line, "tick");
+  });
+  const volume = write(width, top + 14, peak, "bed", "end");
+  const when = write(width, top + 14 + LINE_PX, month, "tick", "end");
+  return (m) => {
+    volume.text(`${say.litresBare(stave.need_L_week[m]!)}${NBSP}${say.volumeSymbol}`);
+    when.text(plate.staves.inMonth(say.month(m)));
+  };
+}
+
+function rainStave(
+  svg: Svg,
+  rain_mm_week: readonly number[],
+  l: Layout,
+  width: number,
+  say: Formatter,
+): number {
+  const most = Math.max(...rain_mm_week);
+  const month = say.month(rain_mm_week.indexOf(most));
+  const top = l.beside ? 6 : 26;
+  const y = scaleLinear([0, most || 1], [top, top + 42]);
+  const write = (x: number, at: number, value: string, style: string, anchor = "start") =>
+    svg
+      .append("text")
+      .attr("class", style)
+      .attr("x", x)
+      .attr("y", at)
+      .attr("text-anchor", anchor)
+      .text(value);
   if (l.beside) {
-    text(l.nameX, ground - 20, fit(stave.name, l.nameWidth, 17, 500), "bed")
-      .append("title")
-      .text(stave.name);
-    text(l.nameX, ground - 2, fit(stave.about, l.nameWidth, 14), "tick");
-    text(width, ground - 20, volume, "bed", "end");
-    text(width, ground - 2, month, "tick", "end");
+    write(l.nameX, top + 14, plate.staves.rain, "bed rain");
+    write(l.nameX, top + 14 + LINE_PX, plate.staves.rainUnit, "tick");
+    write(width, top + 14, say.depth(most), "bed rain", "end");
+    write(width, top + 14 + LINE_PX, plate.staves.inMonth(month), "tick", "end");
   } else {
-    const room = width - l.nameX - textWidth(volume, 17, 500) - 16;
-    text(l.nameX, top + 14, fit(stave.name, room, 17, 500), "bed")
-      .append("title")
-      .text(stave.name);
-    text(width, top + 14, volume, "bed", "end");
-    const roomBelow = width - l.nameX - textWidth(month, 14) - 16;
-    text(l.nameX, top + 32, fit(stave.about, roomBelow, 14), "tick");
-    text(width, top + 32, month, "tick", "end");
+    write(0, 16, plate.staves.rain, "bed rain");
+    write(width, 16, `${say.depth(most)} ${plate.staves.inMonth(month)}`, "bed rain", "end");
   }
+  const step = (l.right - l.left) / 12;
+  const zero = new Array<number>(12).fill(0);
+  svg
+    .append("path")
+    .attr("fill", fills.rain)
+    .attr(
+      "d",
+      between(rain_mm_week, zero, (m) => l.left + m * step, y),
+    );
+  svg
+    .append("line")
+    .attr("class", "ground thin")
+    .attr("x1", l.left)
+    .attr("x2", l.right)
+    .attr("y1", top)
+    .attr("y2", top);
+  return top;
 }
 
 /** Rain first, hanging; then a line a bed, each by its own measure, like parts in a score. */
@@ -142,70 +185,31 @@ export function drawStaves(
   const l = layout(width);
   const month = (l.right - l.left) / 12;
   const middle = (m: number) => l.left + (m + 0.5) * month;
-  const rainTop = l.beside ? 6 : 24;
-  const rain = scaleLinear([0, Math.max(...rain_mm_week) || 1], [0, 40]);
-  const labelY = l.beside ? rainTop + 18 : 16;
-  const most = `${say.depth(Math.max(...rain_mm_week))}`;
-  const wettest = rain_mm_week.indexOf(Math.max(...rain_mm_week));
-  svg
-    .append("text")
-    .attr("class", "bed rain")
-    .attr("x", l.beside ? l.nameX : 0)
-    .attr("y", labelY)
-    .text(plate.staves.rain);
-  const mostText = l.beside ? most : `${most} ${plate.staves.inMonth(say.month(wettest))}`;
-  svg
-    .append("text")
-    .attr("class", "bed rain")
-    .attr("x", width)
-    .attr("y", labelY)
-    .attr("text-anchor", "end")
-    .text(mostText);
-  if (l.beside) {
-    svg
-      .append("text")
-      .attr("class", "tick")
-      .attr("x", width)
-      .attr("y", labelY + 18)
-      .attr("text-anchor", "end")
-      .text(plate.staves.inMonth(say.month(wettest)));
-    svg
-      .append("text")
-      .attr("class", "tick")
-      .attr("x", l.nameX)
-      .attr("y", labelY + 18)
-      .text(plate.staves.rainUnit);
-  }
-  svg
-    .append("line")
-    .attr("class", "ground thin")
-    .attr("x1", l.left)
-    .attr("x2", l.right)
-    .attr("y1", rainTop)
-    .attr("y2", rainTop);
-  rain_mm_week.forEach((mm, m) => {
-    svg
-      .append("rect")
-      .attr("fill", fills.rain)
-      .attr("x", l.left + m * month)
-      .attr("y", rainTop)
-      .attr("width", month)
-      .attr("height", rain(mm));
-  });
-  const start = rainTop + 52;
-  staves.forEach((stave, i) => {
-    const top = start + i * l.row + (l.beside ? 0 : 12);
-    const ground = l.beside ? start + (i + 1) * l.row - 6 : top + 34 + 10 + l.bars;
+  const top = rainStave(svg, rain_mm_week, l, width, say);
+  let y = top + 62;
+  const show: ((m: number) => void)[] = [];
+  for (const stave of staves) {
+    const laid = set(stave, l, say);
+    const wordsTop = y;
+    const ground = l.beside ? y + Math.max(l.bars, laid.height - 16) : y + laid.height - 22;
     bars(svg, stave, l, ground);
-    words(svg, stave, l, top, ground, width, say);
-  });
-  const end = start + staves.length * l.row + (l.beside ? 0 : 4);
-  monthRow(svg, middle, l.right - l.left, end + 18, say.month);
+    show.push(words(svg, laid, l, wordsTop, width, say));
+    y += laid.height;
+  }
+  monthRow(svg, middle, l.right - l.left, y + 12, say.month);
+  drawTape(
+    svg,
+    y + 22,
+    rain_mm_week.map((_, m) => middle(m)),
+  );
   return {
-    height: end + 48,
-    ruler: { left: middle(0), right: middle(11), y: end + 26 },
+    height: y + 46,
+    ruler: { left: middle(0), right: middle(11), y: y + 26 },
     at: middle,
     nearest: (px) => Math.max(0, Math.min(11, Math.floor((px - l.left) / month))),
-    line: { top: rainTop, bottom: end + 26 },
+    line: { top, bottom: y + 26 },
+    follow: (m, reading) => {
+      if (reading) for (const stave of show) stave(m);
+    },
   };
 }

@@ -26,7 +26,8 @@ export interface Staves {
 
 export function aboutBed(bed: BedView): string {
   const kinds = bed.kinds.map((k) => kindWords[k] ?? k).join(", ");
-  return `${kinds}; ${plate.staves.wateredWords(thirstWords[bed.thirst] ?? bed.thirst)}`;
+  const unknown = bed.supply !== "none" && bed.today_L_week === null ? `; ${plate.staves.todayUnknown}` : "";
+  return `${kinds}, ${plate.staves.wateredWords(thirstWords[bed.thirst] ?? bed.thirst)}${unknown}`;
 }
 
 export function prepareStaves(view: AnswerView): Staves {

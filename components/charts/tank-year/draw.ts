@@ -7,8 +7,9 @@ import { axisRoom } from "../axis.ts";
 import { writeCallouts } from "../callouts.ts";
 import type { Drawn } from "../chart.ts";
 import type { Svg } from "../measure.ts";
+import { drawTape } from "../tape.ts";
 import { defineTextures, fills } from "../textures.ts";
-import { spillByWeek, type TankYear, telling } from "./prepare.ts";
+import { spillByWeek, type TankYear } from "./prepare.ts";
 import { drawSection } from "./section.ts";
 
 const words = plate.tank;
@@ -58,8 +59,8 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
   const capacity = say.volume(t.capacity_L) || 1;
   const shownY = scaleLinear([0, capacity], [floor, full]);
   const y = (x_L: number) => shownY(say.volume(x_L));
-  const ticks = shownY.ticks(4).filter((tick) => tick < capacity * 0.93);
-  const axis = axisRoom(ticks.map((tick) => say.number(tick)));
+  const ticks = shownY.ticks(4).filter((tick) => tick < capacity * 0.9);
+  const axis = axisRoom([...ticks.map((tick) => say.number(tick)), say.litresBare(t.capacity_L)]);
   const sectionWidth = width < 480 ? 54 : 96;
   const section = { left: axis + 14, right: axis + 14 + sectionWidth };
   const left = section.right + (width < 480 ? 26 : 46);
@@ -68,6 +69,15 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
   const scaleX = scaleLinear([0, Math.max(1, days - 1)], [left, right]);
   const x = (i: number) => scaleX(i);
 
+  const fullText = say.litresBare(t.capacity_L);
+  svg
+    .append("text")
+    .attr("class", "tick full")
+    .attr("x", axis - 4)
+    .attr("y", full)
+    .attr("dy", "0.33em")
+    .attr("text-anchor", "end")
+    .text(fullText);
   for (const tick of ticks) {
     svg
       .append("text")
@@ -94,7 +104,7 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
     .attr("text-anchor", "end")
     .text(say.volumeSymbol);
 
-  const setLevel = drawSection(svg, { ...section, full, floor, y }, t.unusable_L);
+  const setLevel = drawSection(svg, { ...section, full, floor, y }, t.unusable_L, left - section.right);
   const surface = area<number>()
     .x((_, i) => x(i))
     .y0(floor)
@@ -155,14 +165,12 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
       .text(say.month(month, form));
   });
 
-  const fullText = words.full(`${say.litresBare(t.capacity_L)} ${say.volumeSymbol}`);
-  svg
-    .append("text")
-    .attr("class", "tick")
-    .attr("x", right)
-    .attr("y", full - SPILL_PX - 8)
-    .attr("text-anchor", "end")
-    .text(fullText);
+  drawTape(
+    svg,
+    floor + 40,
+    starts.map(({ index }) => x(index)),
+    t.level_L.flatMap((_, i) => (i % 7 === 0 ? [x(i)] : [])),
+  );
   writeWords(svg, t, { left, right, full, floor, x, y }, say);
 
   const thread = svg
@@ -171,11 +179,11 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
     .attr("x1", section.right + 2);
   const dot = svg.append("circle").attr("class", "dot").attr("r", 3.5);
   return {
-    height: floor + 62,
-    ruler: { left: x(0), right: x(days - 1), y: floor + 38 },
+    height: floor + 64,
+    ruler: { left: x(0), right: x(days - 1), y: floor + 44 },
     at: x,
     nearest: (px) => Math.max(0, Math.min(days - 1, Math.round(scaleX.invert(px)))),
-    line: { top: full, bottom: floor + 38 },
+    line: { top: full, bottom: floor + 44 },
     follow: (i) => {
       const level = y(t.level_L[i] ?? 0);
       setLevel(t.level_L[i] ?? 0);
@@ -206,8 +214,13 @@ function writeWords(svg: Svg, t: TankYear, { left, right, full, floor, x, y }: R
   const bounds = { x: left + 4, y: full + 4, width: right - left - 8, height: floor - full - 8 };
   if (t.shortDays > 0) {
     const text = t.shortDays === 1 ? words.shortDay : words.shortDays(say.number(t.shortDays));
-    const day = telling(t);
-    writeCallouts(svg, [{ text, target: { x: x(day), y: floor + 3 }, ink: "need" }], drawn, bounds);
+    const day = t.short.indexOf(true);
+    writeCallouts(
+      svg,
+      [{ text, target: { x: x(day), y: floor + 3 }, ink: "need", spare: 0.1 }],
+      drawn,
+      bounds,
+    );
   }
   const weeks = spillByWeek(t.spill_L);
   const most = Math.max(...weeks, 0);

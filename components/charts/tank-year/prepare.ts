@@ -1,6 +1,6 @@
 import { plate } from "../../../src/words/en/page.ts";
 import type { TankView } from "../../answer/view.ts";
-import type { Formatter } from "../../format.ts";
+import { type Formatter, NBSP } from "../../format.ts";
 import type { ChartTable } from "../chart.ts";
 
 /** A tank through one year, day by day; levels include what lies below the outlet. */
@@ -74,19 +74,20 @@ export function tankReadings(t: TankYear, say: Formatter): string[] {
   return t.level_L.map((level, i) =>
     plate.tank.reading(
       say.date(t.firstDay + i),
-      `${say.litresBare(level)} ${say.volumeUnit}`,
+      `${say.litresBare(level)}${NBSP}${say.volumeUnit}`,
       say.share(t.capacity_L > 0 ? level / t.capacity_L : 0),
-      t.spill_L[i]! >= 0.5 ? `${say.litresBare(t.spill_L[i]!)} ${say.volumeUnit}` : null,
+      t.spill_L[i]! >= 0.5 ? `${say.litresBare(t.spill_L[i]!)}${NBSP}${say.volumeUnit}` : null,
       t.short[i]!,
     ),
   );
 }
 
-/** The day that the ruler stands at first: the first short one, else the lowest. */
+/** The day that the ruler stands at first: the last above half full before the tank runs short, else the lowest. */
 export function telling(t: TankYear): number {
   const short = t.short.indexOf(true);
-  if (short >= 0) return short;
-  return Math.max(0, t.level_L.indexOf(Math.min(...t.level_L)));
+  if (short < 0) return Math.max(0, t.level_L.indexOf(Math.min(...t.level_L)));
+  for (let i = short; i >= 0; i--) if (t.level_L[i]! > t.capacity_L / 2) return i;
+  return short;
 }
 
 export function tankTable(t: TankYear, say: Formatter): ChartTable {

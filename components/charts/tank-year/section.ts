@@ -14,9 +14,15 @@ export interface SectionPlace {
 
 /**
  * The tank cut open: inlet from the roof, overflow at the rim, outlet above what it cannot give, earth below.
- * Returns what sets its water to a level.
+ * @param room free width to the right of it, px
+ * @returns what sets its water to a level.
  */
-export function drawSection(svg: Svg, place: SectionPlace, unusable_L: number): (level_L: number) => void {
+export function drawSection(
+  svg: Svg,
+  place: SectionPlace,
+  unusable_L: number,
+  room: number,
+): (level_L: number) => void {
   const { left, right, full, floor, y } = place;
   const inner = { left: left + 1, right: right - 1 };
   const rim = full - 12;
@@ -82,15 +88,14 @@ export function drawSection(svg: Svg, place: SectionPlace, unusable_L: number): 
       .attr("x2", inner.right)
       .attr("y1", outlet)
       .attr("y2", outlet);
-    if (right - left > textWidth(plate.tank.outlet, 13) + 8 && floor - outlet < 60) {
+    // beside the tank, where there is room before the year begins
+    if (room > textWidth(plate.tank.outlet, 13) + 8)
       svg
         .append("text")
         .attr("class", "outlet-word")
-        .attr("x", middle)
-        .attr("y", outlet - 5)
-        .attr("text-anchor", "middle")
+        .attr("x", right + 5)
+        .attr("y", Math.min(outlet + 4, floor - 3))
         .text(plate.tank.outlet);
-    }
   }
   return (level_L) => {
     const top = y(Math.max(0, level_L));

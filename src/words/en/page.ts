@@ -10,7 +10,8 @@ export type Sentence = readonly (string | Slot)[];
 
 export const page = {
   title: "Grounds Water Balance",
-  wordsForHeader: (from: string, to: string) => `grounds water, by the weather of ${from} to ${to}`,
+  wordsForHeader: (from: string, to: string) =>
+    from === to ? `grounds water, weather of ${from}` : `grounds water, weather of ${from} to ${to}`,
   places: { answer: "Answer", thirst: "Thirst", tanks: "Roofs and tanks", own: "Your own grounds" },
   navigation: "On this page",
   skip: "Skip to the answer",
@@ -24,10 +25,10 @@ export const page = {
 } as const;
 
 export const thirstWords: Readonly<Record<string, string>> = {
-  "very-low": "hardly ever, once grown",
-  low: "now and then, once grown",
-  moderate: "regularly, once grown",
-  high: "often, once grown",
+  "very-low": "hardly ever once grown",
+  low: "now and then once grown",
+  moderate: "regularly once grown",
+  high: "often once grown",
 };
 
 export const kindWords: Readonly<Record<string, string>> = {
@@ -77,15 +78,19 @@ export function someNames(names: readonly string[]): string {
   return `${names.slice(0, 2).join(", ")} and ${names.length - 2} other beds`;
 }
 
+/** How a year is called: the middle one of whole years, or what a part of one lets guess. */
+export const yearWords = {
+  middle: "in a middle\u00A0year",
+  partial: "a year, by the part of one that the record holds",
+} as const;
+
 export const answer = {
   noBeds: ["There are no beds in this survey yet, so there is nothing to water."] as Sentence,
   noNeed: ["On this weather the gardens need no watering at all: rain is enough."] as Sentence,
-  saving: (giveUp: Slot, share: string | null): Sentence => [
+  saving: (giveUp: Slot, share: string | null, year: string): Sentence => [
     "The gardens could give up ",
     giveUp,
-    share
-      ? ` of mains water in a middle year, ${share} of what they take today.`
-      : " of mains water in a middle year.",
+    share ? ` of mains water ${year}, ${share} of what they take today.` : ` of mains water ${year}.`,
   ],
   years: (dry: Slot | null, wet: Slot | null): Sentence =>
     dry && wet
@@ -100,10 +105,10 @@ export const answer = {
     need,
     ".",
   ],
-  short: (short: Slot): Sentence => [
+  short: (short: Slot, year: string): Sentence => [
     "The gardens get less than they need. Watering them to need would take ",
     short,
-    " more mains water in a middle year.",
+    ` more mains water ${year}.`,
   ],
   shortYears: (dry: Slot | null, wet: Slot | null): Sentence =>
     dry && wet ? ["In a dry year it is ", dry, " more, in a wet one ", wet, ". "] : [],
@@ -112,15 +117,25 @@ export const answer = {
   needYears: (dry: Slot | null, wet: Slot | null): Sentence =>
     dry && wet ? ["In a dry year they need ", dry, ", in a wet one ", wet, ". "] : [],
   tanksBring: (tanks: Slot): Sentence => ["The roofs and tanks there are bring ", tanks, " on top of that."],
-  partly: (giveUp: Slot): Sentence => [
-    "Where today’s watering is known, mains water could give up ",
+  partly: (giveUp: Slot, year: string): Sentence => [
+    "Where today’s watering is known, the gardens could give up ",
     giveUp,
-    " in a middle year.",
+    ` of mains water ${year}.`,
   ],
-  partlyShort: (short: Slot): Sentence => [
-    "Where today’s watering is known, the gardens get less than they need: ",
+  partlyShort: (short: Slot, year: string): Sentence => [
+    "Where today’s watering is known, the gardens get less than they need: it would take ",
     short,
-    " more mains water in a middle year would be wanted.",
+    ` more mains water ${year}.`,
+  ],
+  unknown: (names: readonly string[], need: Slot): Sentence => [
+    `How ${someNames(names)} ${names.length === 1 ? "is" : "are"} watered is not known: what ${names.length === 1 ? "it needs" : "they need"}, `,
+    need,
+    " a year, stands in, and nothing is claimed from it. ",
+  ],
+  toNeed: (need: Slot): Sentence => [
+    "Watered to need, from the roofs and tanks there are, all of it would take ",
+    need,
+    " a year.",
   ],
   noSaving: "How the gardens are watered today is not known, so no saving is claimed.",
   bedsShort: (names: readonly string[], short: Slot): Sentence => [
@@ -142,7 +157,7 @@ export const aside = {
     `${filled} of ${days} days had a gap in the record and were filled from their neighbours or other years.`,
   notKnown: "Not known yet.",
   notKnownBeds: (names: readonly string[]) =>
-    `How ${and(names)} ${names.length === 1 ? "is" : "are"} watered today. Nothing is claimed from ${names.length === 1 ? "it" : "them"}.`,
+    `How ${someNames(names)} ${names.length === 1 ? "is" : "are"} watered today. Nothing is claimed from ${names.length === 1 ? "it" : "them"}.`,
   counted: "What is counted.",
   countedWords: (draws: readonly string[], leaks: readonly string[], leak: string) =>
     [
@@ -153,12 +168,12 @@ export const aside = {
     ].join(""),
   readMonths: "Read this figure.",
   readMonthsWords:
-    "Strokes hanging from the top are rain. The ink line is what the plants need from watering. Hatching below it is what today’s watering gives; thin hatching above it is more than the plants can use.",
+    "Strokes hanging from the top are rain. The ink line is what the plants need from watering; below it, hatching is mains water and solid is tank water. Dots are what today’s watering gives; thin hatching is more than the plants can use.",
   readMonthsNeedOnly:
     "Strokes hanging from the top are rain. The ink line is what the plants need from watering, in a mean year.",
   readStaves: "Each line is a bed.",
   readStavesWords:
-    "Dark bars are litres a week needed, each bed by its own measure; its thirstiest month is written out. The outline is what it gets today. The thirstiest square metre comes first.",
+    "Dark bars are what it needs a week, by its own measure; its thirstiest month is written out. Dots show what it gets today. The square is its size beside the largest. The thirstiest square metre comes first.",
   readTank: "Read this figure.",
   readTankWords:
     "The section shows the tank on the day under the ruler. Thin strokes above the rim are water that spilled; marks below the line are days when not all that was asked for was there.",
@@ -181,14 +196,21 @@ export const plate = {
   earlier: "Earlier year",
   later: "Later year",
   bar: {
-    finding: "What it takes, and what it could take",
+    more: (share: string | null, today: string, need: string) =>
+      share
+        ? `In a mean year the gardens take ${share} more mains water than they need`
+        : `In a mean year the gardens take ${today} of mains water and need ${need}`,
+    less: (today: string, need: string) =>
+      `In a mean year the gardens get ${today} of mains water and need ${need}`,
+    only: (need: string) => `In a mean year the gardens need ${need} of mains water`,
+    withTanks: (tanks: string) => `, beside ${tanks} from the tanks`,
     about: "Two bars: mains water taken today, and what the same gardens take watered to need.",
     today: "today",
     need: "to need",
-    mains: "mains",
-    tank: "tanks",
-    giveUp: "could be given up",
-    shortBy: "short by",
+    label: (which: string, volume: string) => `${which}, mains: ${volume}`,
+    tanks: (volume: string) => `tanks: ${volume}`,
+    lessBy: (volume: string) => `${volume} less`,
+    moreBy: (volume: string) => `${volume} more`,
     dry: "dry year",
     wet: "wet year",
     columns: ["Year", "Today", "Watered to need", "Could be given up"],
@@ -201,19 +223,17 @@ export const plate = {
     quiet: (from: string, to: string) => `; from ${from} to ${to} rain does the work`,
     beyond: (months: string) => `, and get more than they can use in ${months}`,
     none: (name: string) => `${name}: rain is enough all year`,
-    rain: "rain",
     rainAxis: (unit: string) => `${unit} of rain a week`,
     axis: (unit: string) => `${unit} a week`,
     need: "what the plants need",
     today: "what they get today",
     todayOne: "what it gets today",
-    beyondLabel: "more than they can use",
-    shortLabel: "short",
+    beyondLabel: "more than the plants can use",
     columns: ["Month", "Needed a week", "Given today a week", "Rain a week"],
     about: (name: string) =>
       `${name}, month by month in a mean year: watering needed, watering given today, and rain.`,
-    reading: (month: string, need: string, today: string | null, rain: string) =>
-      `${month}: ${need} a week needed${today === null ? "" : `, ${today} given today`}; rain ${rain} a week`,
+    reading: (month: string, need: string, today: string | null, rain: string, unit: string) =>
+      `${month}: need ${need}${today === null ? "" : `, today ${today}`} ${unit} a week; rain ${rain}`,
   },
   staves: {
     finding: (thirsty: string, frugal: string) =>
@@ -229,6 +249,8 @@ export const plate = {
     inMonth: (month: string) => `a week in ${month}`,
     rainUnit: "a week, by month",
     wateredWords: (thirst: string) => `watered ${thirst}`,
+    todayUnknown: "today not known",
+    rainReading: (month: string, rain: string) => `${month}: rain ${rain} a week`,
     reading: (month: string, rain: string, beds: string) => `${month}: rain ${rain} a week. ${beds}`,
   },
   tank: {
@@ -240,9 +262,7 @@ export const plate = {
     noCapacity: (name: string) => `${name} holds nothing: its size is 0`,
     noDraw: (name: string, year: string) => `${name}: nothing was asked of it in ${year}`,
     theRecord: "the record",
-    full: (volume: string) => `full: ${volume}`,
     outlet: "outlet",
-    below: "below the outlet",
     spilled: "spilled",
     shortDays: (n: string) => `short on ${n} days`,
     shortDay: "short on one day",
@@ -312,14 +332,14 @@ export const working = {
   todayFormula:
     "habit = minutes × litres a minute × days; mains = habit − what tanks give + draws they are short of + leaks",
   need: "How the need came about",
-  needFormula: "mains = what the beds take − what tanks give + draws they are short of + leaks",
-  beds: "what the beds take, watered to need",
-  tanks: "what tanks give, to beds and other draws",
+  tanks: "what tanks give in place of mains",
   leaks: "leaks, as surveyed",
   habit: (name: string) => `${name}, by today’s habit`,
   bedNeed: (name: string) => `${name}, to need`,
   tanksTitle: "How the tanks’ part came about",
   tanksFormula: "yield of a day = the lesser of what is asked and what was in the tank the evening before",
+  unknownTitle: "What stands in where today is not known",
+  unknownFormula: "Σ of what these beds take, watered to need",
   shortTitle: "How the shortfall came about",
   shortBedFormula: "short = need − given today, a mean year",
   standsIn: "need stands in: today is not known",
