@@ -8,6 +8,8 @@ export interface Delimited {
   openQuoteRow: number | null;
   /** Whether there were more rows than were asked for. */
   cut: boolean;
+  /** The first line, from 1, that is longer than any row of weather, so that no cells were made; null for none. */
+  longLine: number | null;
 }
 
 /** Tried in this order: a file that a tab parts evenly may well have commas in its numbers or its notes. */
@@ -16,6 +18,9 @@ export type Delimiter = (typeof delimiters)[number];
 
 /** Lines looked at to tell the delimiter: enough to get past the notes above a header. */
 const sample_rows = 200;
+
+/** Characters in a line: hundreds of columns. More would only be memory taken. */
+const longestLine = 20_000;
 
 export interface DelimitedOptions {
   /** Told from the text where left out. */
@@ -28,6 +33,8 @@ export interface DelimitedOptions {
 export function parseDelimited(given: string, options: DelimitedOptions = {}): Delimited {
   // Files pasted together may end their lines in more than one way, which the parser does not expect.
   const text = given.includes("\r") ? given.replace(/\r\n?/g, "\n") : given;
+  const longLine = firstLongLine(text);
+  if (longLine !== null) return { rows: [], delimiter: ",", openQuoteRow: null, cut: false, longLine };
   const delimiter = options.delimiter ?? tellDelimiter(text);
   const maxRows = options.maxRows ?? Number.POSITIVE_INFINITY;
   const { data, errors } = split(text, delimiter, maxRows + 1);
@@ -35,7 +42,7 @@ export function parseDelimited(given: string, options: DelimitedOptions = {}): D
   const open = errors.find((error) => error.code === "MissingQuotes");
   const cut = data.length > maxRows;
   if (cut) data.length = maxRows;
-  return { rows: data, delimiter, openQuoteRow: open ? (open.row ?? 0) + 1 : null, cut };
+  return { rows: data, delimiter, openQuoteRow: open ? (open.row ?? 0) + 1 : null, cut, longLine };
 }
 
 /** The first delimiter that parts most of the lines into the same number of cells, two or more. */
@@ -61,6 +68,17 @@ function evenShare(rows: string[][]): number {
     if (row.length > 1) counts.set(row.length, (counts.get(row.length) ?? 0) + 1);
   }
   return filled === 0 ? 0 : Math.max(0, ...counts.values()) / filled;
+}
+
+function firstLongLine(text: string): number | null {
+  let line = 1;
+  for (let start = 0; start < text.length; line++) {
+    const next = text.indexOf("\n", start);
+    const end = next < 0 ? text.length : next;
+    if (end - start > longestLine) return line;
+    start = end + 1;
+  }
+  return null;
 }
 
 function split(text: string, delimiter: Delimiter, preview_rows: number): Papa.ParseResult<string[]> {

@@ -68,8 +68,10 @@ describe("a file nobody here made becomes a record", () => {
 
   it("of two places asks which, and takes the flag that it offers", async () => {
     const path = fileURLToPath(twoPlacesFile);
-    const [question, ...more] = refused(await weather(path));
+    const asked = await weather(path);
+    const [question, ...more] = refused(asked);
     expect(more).toEqual([]);
+    expect(asked.stdout).toMatch(/^rain_mm +precipitation +mm/m);
     expect(question).toContain("--where location=Seattle");
     expect((await weather(path, "--where", "location=Seattle")).record).toBe(own);
   });

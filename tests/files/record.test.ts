@@ -172,6 +172,7 @@ describe("what a record is refused for, each with row and column", () => {
       "row 2",
       "record-open-quote",
     ],
+    ["a line that never ends", `date,rain_mm\n${"1,".repeat(20_000)}`, "row 2", "record-long-line"],
     ["bytes that are no text", "date,rain_mm\u0000\u0001", "record", "record-not-text"],
     [
       "more than 200 years",

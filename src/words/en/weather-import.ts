@@ -137,7 +137,6 @@ away from a terminal, ends with status 2 and the flags that answer. What is give
   datesOrder: (found: string) => `The order must be dmy, mdy or ymd. Found "${found}".`,
   tooManyRows: (most: number) =>
     `A file must have at most ${count(most)} rows. Split it, or keep only the place that is wanted.`,
-  openQuote: "A quotation mark opens in this row and never closes. Close it, or take it out.",
   ask: (answers: number) => `A number from 1 to ${count(answers)}: `,
   tableHead: ["field", "column", "unit", "column sure", "unit sure"],
   dateOrder: (order: DateOrder) => orders[order],

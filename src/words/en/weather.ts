@@ -53,6 +53,7 @@ export const recordFaultWords: Readonly<Record<string, (facts: Facts) => string>
   "record-empty": () => "The record is empty. It needs a header row and a row for each day.",
   "record-no-rows": () => "The record has a header but no days. It needs a row for each day.",
   "record-open-quote": () => "A quotation mark opens in this row and never closes. Close it, or take it out.",
+  "record-long-line": () => "This line is too long for a day of weather. The file needs a line for each day.",
   "record-no-date": () => `The header must have a column named date. ${mapIt}`,
   "record-no-rain": () => "The record must have a column rain_mm with the day's rain in it.",
   "record-no-evaporation": () =>
