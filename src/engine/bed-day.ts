@@ -1,6 +1,6 @@
 import type { Bed } from "./grounds.ts";
 import { bedRoots, heldCover, kcbByMonth, kcMax, kcMaxHeightTerm } from "./plants.ts";
-import { shadedEt0 } from "./shade.ts";
+import { type ShadedEt0, shadedEt0 } from "./shade.ts";
 import {
   adjustedFraction,
   evaporationCoefficient,
@@ -46,14 +46,27 @@ export interface PreparedBed {
   shadeByRadiationAlone: boolean;
 }
 
+/** A bed's ET0 under what takes sun and sky from it; null for an open one. @throws ShadeNeedsSky */
+export type ShadeOf = (bed: Bed) => ShadedEt0 | null;
+
+/** Works a bed's shade out anew. */
+export function shadeIn(weather: WeatherSeries): ShadeOf {
+  return ({ id, obstructions }) => (obstructions.length > 0 ? shadedEt0(id, obstructions, weather) : null);
+}
+
 /** @throws ShadeNeedsSky */
-export function prepareBed(bed: Bed, weather: WeatherSeries, establishing = false): PreparedBed {
+export function prepareBed(
+  bed: Bed,
+  weather: WeatherSeries,
+  establishing = false,
+  shadeOf: ShadeOf = shadeIn(weather),
+): PreparedBed {
   const { rootDepth_m, depletionFraction, height_m } = bedRoots(bed);
   const { base, slope } = kcbByMonth(bed, establishing);
   const cut = bed.mulch ? mulchCut(bed.mulch) : 0;
   const available_mm = totalAvailable_mm(bed.soil.fieldCapacity, bed.soil.wiltingPoint, rootDepth_m);
   const tew_mm = bed.soil.tew_mm * (1 - cut);
-  const shade = bed.obstructions.length > 0 ? shadedEt0(bed.id, bed.obstructions, weather) : null;
+  const shade = shadeOf(bed);
   return {
     bed,
     month: weather.calendar.month,

@@ -1,4 +1,5 @@
 import { runBed } from "./bed-run.ts";
+import { frameOf } from "./frame.ts";
 import type { Grounds } from "./grounds.ts";
 import type { BedOutcome, MainsYear, Outcome, TankOutcome } from "./outcome.ts";
 import { prepareGrounds, type ReadyGrounds } from "./prepare.ts";
@@ -13,26 +14,37 @@ export interface Runs {
   ready: ReadyGrounds;
   need: NeedRun;
   today: SiteRun;
+  /** To need with the measures chosen; the same as `need` where there are none. */
+  plan: NeedRun;
   outcome: Outcome;
 }
 
 /**
- * The whole answer: what the beds need, what roofs and tanks bring, and mains water today and to need.
+ * The whole answer: what the beds need, what roofs and tanks bring, and mains water today, to need and as planned.
+ * @param planned the grounds with the measures chosen; null where there are none
  * @throws ShadeNeedsSky where a shaded bed's record has neither temperatures nor sun
  */
-export function estimateRuns(grounds: Grounds, weather: WeatherSeries, keepDays = false): Runs {
-  return runReady(prepareGrounds(grounds, weather), keepDays);
+export function estimateRuns(
+  grounds: Grounds,
+  weather: WeatherSeries,
+  keepDays = false,
+  planned: Grounds | null = null,
+): Runs {
+  const frame = frameOf(grounds.absences, weather);
+  const ready = prepareGrounds(grounds, weather, frame);
+  return runReady(ready, keepDays, planned && prepareGrounds(planned, weather, frame));
 }
 
 /** The same for grounds made ready before. */
-export function runReady(ready: ReadyGrounds, keepDays = false): Runs {
+export function runReady(ready: ReadyGrounds, keepDays = false, planned: ReadyGrounds | null = null): Runs {
   const need = runToNeed(ready, keepDays);
   const today = runAsToday(ready, need);
-  return { ready, need, today, outcome: outcomeOf(ready, need, today) };
+  const plan = planned ? runToNeed(planned, false) : need;
+  return { ready, need, today, plan, outcome: outcomeOf(ready, need, today, plan) };
 }
 
 /** Gathers runs into what the report, the charts and the command line show. */
-function outcomeOf(ready: ReadyGrounds, need: NeedRun, today: SiteRun): Outcome {
+function outcomeOf(ready: ReadyGrounds, need: NeedRun, today: SiteRun, plan: SiteRun): Outcome {
   const { weather } = ready;
   return {
     et0Method: weather.et0Method,
@@ -42,8 +54,8 @@ function outcomeOf(ready: ReadyGrounds, need: NeedRun, today: SiteRun): Outcome 
     mains: {
       today_L: total(today.mains_L),
       need_L: total(need.mains_L),
-      plan_L: total(need.mains_L),
-      byYear: mainsByYear(weather.calendar, today, need),
+      plan_L: total(plan.mains_L),
+      byYear: mainsByYear(weather.calendar, today, need, plan),
       todayUnknown: ready.beds.filter(countsAsUnknown).map(({ grown }) => grown.bed.id),
     },
   };
@@ -83,11 +95,13 @@ function tankOutcome(id: string, { series, newDraw_L, drawDays, shortDays }: Tan
   };
 }
 
-function mainsByYear(calendar: Calendar, today: SiteRun, need: SiteRun): MainsYear[] {
-  return wholeYears(calendar).map((span) => {
-    const need_L = sumOver(need.mains_L, span);
-    return { year: span.year, today_L: sumOver(today.mains_L, span), need_L, plan_L: need_L };
-  });
+function mainsByYear(calendar: Calendar, today: SiteRun, need: SiteRun, plan: SiteRun): MainsYear[] {
+  return wholeYears(calendar).map((span) => ({
+    year: span.year,
+    today_L: sumOver(today.mains_L, span),
+    need_L: sumOver(need.mains_L, span),
+    plan_L: sumOver(plan.mains_L, span),
+  }));
 }
 
 /** Whether a bed's unknown habit leaves today's mains water unknown: not where it is never mains water's or a tank's. */

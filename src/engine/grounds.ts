@@ -89,6 +89,16 @@ export interface Bed {
   rainShare: number;
   watering: Watering;
   initial: { rootDepletion_mm: number; surfaceDepletion_mm: number } | null;
+  /** What a thin cover takes, where it is not the estimate's own: drawn to say how sure a figure is. */
+  stand?: Stand;
+}
+
+/** Constants of the density coefficient. */
+export interface Stand {
+  /** ML of Kd: 1.5, up to 2. */
+  thin: number;
+  /** Kc_min of the bare ground between the plants: 0, up to 0.15. */
+  kcMin: number;
 }
 
 export interface Roof {
@@ -144,5 +154,7 @@ export interface Grounds {
   tanks: readonly Tank[];
   draws: readonly Draw[];
   leaks_L_day: number;
+  /** Uses that a chosen measure moves on to a tank; mains water, all of it, until that is done. */
+  mainsDraws?: readonly Draw[];
   absences: readonly Absence[];
 }

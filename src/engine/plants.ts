@@ -1,4 +1,4 @@
-import type { Bed, Planting } from "./grounds.ts";
+import type { Bed, Planting, Stand } from "./grounds.ts";
 
 /** Eq. 70 is for coefficients above this. @source FAO-56 Eq. 70 */
 const adjustedAbove = 0.45;
@@ -48,18 +48,22 @@ export interface KcbByMonth {
   slope: Float64Array;
 }
 
+/** @source Allen and Pereira 2009 (the low end of ML); Kc_min: method of this project */
+const usualStand: Stand = { thin: 1.5, kcMin: 0 };
+
 /** @param establishing take each dated planting's establishing figure instead of its grown one */
-export function kcbByMonth(bed: Bed, establishing: boolean, thin = 1.5): KcbByMonth {
+export function kcbByMonth(bed: Bed, establishing: boolean): KcbByMonth {
+  const { thin, kcMin } = bed.stand ?? usualStand;
   const base = new Float64Array(12);
   const slope = new Float64Array(12);
   for (const planting of bed.plantings) {
     const figure = (establishing && planting.establishing) || planting;
     const adjusts = figure.climateAdjusted && figure.kcbFull > adjustedAbove;
     for (let month = 0; month < 12; month++) {
-      const weight =
-        planting.share * density(bed.leafCover[month]!, planting.height_m, thin) * planting.monthly[month]!;
-      base[month]! += weight * figure.kcbFull;
-      if (adjusts) slope[month]! += weight * heightTerm(planting.height_m);
+      const kd = density(bed.leafCover[month]!, planting.height_m, thin);
+      const weight = planting.share * planting.monthly[month]!;
+      base[month]! += weight * (kd * figure.kcbFull + (1 - kd) * Math.min(kcMin, figure.kcbFull));
+      if (adjusts) slope[month]! += weight * kd * heightTerm(planting.height_m);
     }
   }
   return { base, slope };

@@ -1,7 +1,8 @@
 import { type PreparedBed, prepareBed } from "./bed-day.ts";
+import { type Frame, frameOf } from "./frame.ts";
 import type { Bed, Draw, Grounds } from "./grounds.ts";
 import { drawByDay_L, inflowByDay_L, type TankGroup, tankGroups } from "./tanks.ts";
-import { absentDays, habitByDay_L, openDays } from "./watering.ts";
+import { habitByDay_L, openDays } from "./watering.ts";
 import type { WeatherSeries } from "./weather/series.ts";
 
 /** A bed with all that its runs need; the establishing one beside it where a planting carries a date. */
@@ -31,16 +32,26 @@ export interface ReadyTank {
 export interface ReadyGrounds {
   grounds: Grounds;
   weather: WeatherSeries;
+  frame: Frame;
   beds: ReadyBed[];
   tanks: ReadyTank[];
+  /** Mains water of each day whatever is watered: leaks, and uses that are not on a tank yet. */
+  always_L: Float64Array;
 }
 
-/** @throws ShadeNeedsSky where a shaded bed's record has neither temperatures nor sun */
-export function prepareGrounds(grounds: Grounds, weather: WeatherSeries): ReadyGrounds {
-  const absent = absentDays(grounds.absences, weather.calendar);
+/**
+ * @param frame the record's, where other grounds of the same place were made ready on it before
+ * @throws ShadeNeedsSky where a shaded bed's record has neither temperatures nor sun
+ */
+export function prepareGrounds(
+  grounds: Grounds,
+  weather: WeatherSeries,
+  frame: Frame = frameOf(grounds.absences, weather),
+): ReadyGrounds {
+  const { absent, shadeOf } = frame;
   const beds = grounds.beds.map((bed) => ({
-    grown: prepareBed(bed, weather),
-    establishing: isEstablishing(bed) ? prepareBed(bed, weather, true) : null,
+    grown: prepareBed(bed, weather, false, shadeOf),
+    establishing: isEstablishing(bed) ? prepareBed(bed, weather, true, shadeOf) : null,
     open: openDays(bed.watering, weather.calendar, absent),
     habit_L: habitByDay_L(bed, weather.calendar, absent),
   }));
@@ -57,7 +68,16 @@ export function prepareGrounds(grounds: Grounds, weather: WeatherSeries): ReadyG
       after: draws.filter(({ draw }) => draw.order === "after-beds"),
     };
   });
-  return { grounds, weather, beds, tanks };
+  return { grounds, weather, frame, beds, tanks, always_L: alwaysByDay_L(grounds, frame) };
+}
+
+function alwaysByDay_L({ leaks_L_day, mainsDraws = [] }: Grounds, { weather, absent }: Frame): Float64Array {
+  const always_L = new Float64Array(weather.calendar.days).fill(leaks_L_day);
+  for (const draw of mainsDraws) {
+    const asks_L = drawByDay_L(draw, weather, absent);
+    for (let i = 0; i < always_L.length; i++) always_L[i]! += asks_L[i]!;
+  }
+  return always_L;
 }
 
 function isEstablishing(bed: Bed): boolean {

@@ -35,7 +35,7 @@ export interface NeedRun extends SiteRun {
  */
 export function runToNeed(ready: ReadyGrounds, keepDays: boolean): NeedRun {
   const beds = ready.beds.map((bed) => bedToNeed(bed, keepDays));
-  const mains_L = new Float64Array(ready.weather.calendar.days).fill(ready.grounds.leaks_L_day);
+  const mains_L = ready.always_L.slice();
   const runOf = new Map(beds.map((run) => [run.ready, run]));
   for (const { ready: bed, needByDay_L } of beds)
     if (supplyOf(bed) === "mains-only") add(mains_L, needByDay_L);
@@ -62,7 +62,7 @@ export function runToNeed(ready: ReadyGrounds, keepDays: boolean): NeedRun {
 
 /** Waters as today: by habit where it is known, to need where it is not. */
 export function runAsToday(ready: ReadyGrounds, need: NeedRun): SiteRun {
-  const mains_L = new Float64Array(ready.weather.calendar.days).fill(ready.grounds.leaks_L_day);
+  const mains_L = ready.always_L.slice();
   const todayByDay_L = new Map(need.beds.map((run) => [run.ready, run.ready.habit_L ?? run.needByDay_L]));
   for (const bed of ready.beds) if (supplyOf(bed) === "mains-only") add(mains_L, todayByDay_L.get(bed)!);
   const tanks = ready.tanks.map((tank) =>

@@ -75,6 +75,11 @@ export function roofInflow_L(roof: Roof, rain_mm: Float64Array, i: number): numb
   return roof.area_m2 * roof.runoff * left_mm * roof.share;
 }
 
+/** What a roof sends on each day. */
+export function roofByDay_L(roof: Roof, { rain_mm }: WeatherSeries): Float64Array {
+  return rain_mm.map((_, i) => roofInflow_L(roof, rain_mm, i));
+}
+
 /** Inflow of each day from all roofs that drain to the group; none while it is not in use. */
 export function inflowByDay_L(
   group: TankGroup,

@@ -3,6 +3,7 @@ import type { BedOutcome, TankOutcome } from "../engine/outcome.ts";
 import { formatIso } from "../engine/weather/dates.ts";
 import { perYear } from "../engine/years.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
+import { measureRows } from "./measures.ts";
 import type { GroundsReport, ReportBed, ReportMains, ReportTank, ReportWeather } from "./schema.ts";
 import { programVersion } from "./version.ts";
 import type { WorkedOut } from "./work-out.ts";
@@ -12,23 +13,23 @@ import type { WorkedOut } from "./work-out.ts";
  * @param say turns a caution into a sentence
  */
 export function reportOf(worked: WorkedOut, say: (caution: Caution) => string): GroundsReport {
-  const { survey, resolved, outcome } = worked;
+  const { survey, resolved, money, notes, outcome } = worked;
   return {
     format: "grounds-report",
     version: 1,
     engine: programVersion,
     survey: survey.site.name,
-    assumed: resolved.assumed,
+    assumed: [...(notes?.assumed ?? []), ...resolved.assumed, ...money.assumed],
     cautions: cautionsFor(worked).map(say),
     weather: weatherOf(worked),
     beds: outcome.beds.map((bed, k) => bedRow(bed, survey.beds[k]!.area_m2, outcome.days)),
     tanks: outcome.tanks.map((tank) => tankRow(tank, outcome.days)),
     mains: mainsOf(worked),
-    measures: [],
+    measures: measureRows(worked),
   };
 }
 
-function weatherOf({ filled, weather, generated }: WorkedOut): ReportWeather {
+function weatherOf({ filled, weather, notes }: WorkedOut): ReportWeather {
   const { firstDay, days } = filled;
   return {
     from: formatIso(firstDay),
@@ -38,7 +39,7 @@ function weatherOf({ filled, weather, generated }: WorkedOut): ReportWeather {
     et0Method: weather.et0Method,
     rain_mm_year: perYear(sum(weather.rain_mm), days),
     et0_mm_year: perYear(sum(weather.et0_mm), days),
-    ...(generated && { generated }),
+    ...(notes && { generated: { years: notes.generated.years, seed: notes.generated.seed } }),
   };
 }
 

@@ -1,29 +1,30 @@
 import { estimateRuns, type Runs } from "../engine/estimate.ts";
+import type { Grounds } from "../engine/grounds.ts";
 import { type FilledRecord, fillGaps } from "../engine/weather/gaps.ts";
 import type { WeatherRecord } from "../engine/weather/record.ts";
 import { prepareWeather, type WeatherSeries } from "../engine/weather/series.ts";
+import { applyMeasures } from "../survey/measures/apply.ts";
+import { chosenMeasures } from "../survey/measures/chosen.ts";
+import { type MoneyOf, moneyOf } from "../survey/measures/costs.ts";
+import type { WeatherNotes } from "../survey/normals/for-survey.ts";
 import { type Resolved, resolve } from "../survey/resolve.ts";
 import type { Survey } from "../survey/survey.ts";
-
-/** Said in the report where the record was made from monthly means. */
-export interface Generated {
-  years: number;
-  seed: number;
-}
 
 /** A survey worked out on a record: what the report, the table, the charts and the workings are read from. */
 export interface WorkedOut extends Runs {
   survey: Survey;
   resolved: Resolved;
+  money: MoneyOf;
   filled: FilledRecord;
   weather: WeatherSeries;
-  generated: Generated | null;
+  /** How the years were generated; null for a record of somebody's own. */
+  notes: WeatherNotes | null;
 }
 
 export interface WorkOutOptions {
   /** Write down every bed's days, for the day-by-day table. */
   keepDays?: boolean;
-  generated?: Generated | null;
+  notes?: WeatherNotes | null;
 }
 
 /**
@@ -34,6 +35,14 @@ export function workOut(survey: Survey, record: WeatherRecord, options: WorkOutO
   const filled = fillGaps(record);
   const resolved = resolve(survey, Object.keys(filled.columns));
   const weather = prepareWeather(filled, resolved.grounds.place);
-  const runs = estimateRuns(resolved.grounds, weather, options.keepDays ?? false);
-  return { survey, resolved, filled, weather, generated: options.generated ?? null, ...runs };
+  const planned = plannedGrounds(survey, filled);
+  const runs = estimateRuns(resolved.grounds, weather, options.keepDays ?? false, planned);
+  const money = moneyOf(survey);
+  return { survey, resolved, money, filled, weather, notes: options.notes ?? null, ...runs };
+}
+
+/** The grounds with the measures chosen; null where none is. */
+function plannedGrounds(survey: Survey, { columns }: FilledRecord): Grounds | null {
+  const ids = chosenMeasures(survey).map(({ id }) => id);
+  return ids.length === 0 ? null : resolve(applyMeasures(survey, ids), Object.keys(columns)).grounds;
 }

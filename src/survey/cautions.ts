@@ -10,7 +10,6 @@ export const cautionCodes = [
   "roof-work",
   "standing-water",
   "tank-spray",
-  "measures-not-run",
   "clay-beyond-fit",
 ] as const;
 
@@ -24,7 +23,6 @@ const mostFittedClay_pct = 60;
 /** The cautions that a survey calls for, in a fixed order. */
 export function cautionsOf(survey: Survey): CautionCode[] {
   const { beds, roofs, tanks, draws = [], measures = [] } = survey;
-  const chosen = measures.filter((measure) => measure.chosen);
   const anyTank = tanks.length > 0 || measures.some(({ addTank }) => addTank);
   const calls: Record<CautionCode, boolean> = {
     "local-rules-first": true,
@@ -38,7 +36,6 @@ export function cautionsOf(survey: Survey): CautionCode[] {
     "roof-work": roofs.length > 0,
     "standing-water": anyTank,
     "tank-spray": beds.some(spraysTankWater),
-    "measures-not-run": chosen.length > 0,
     "clay-beyond-fit": beds.some(({ soil }) => (soil?.clay_pct ?? 0) > mostFittedClay_pct),
   };
   return cautionCodes.filter((code) => calls[code]);

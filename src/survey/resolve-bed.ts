@@ -18,7 +18,7 @@ export function resolveBed(bed: SurveyBed, where: string, taps: readonly SurveyT
     leafCover: resolveLeafCover(bed, plantings, where, stands),
     rootDepth_m: bed.rootDepth_m ?? null,
     depletionFraction: bed.depletionFraction ?? null,
-    mulch: bed.mulch ? resolveMulch(bed.mulch) : null,
+    mulch: bed.mulch ? resolveMulch(bed.mulch, stands) : null,
     soil: resolveSoil(bed.soil, `${where}.soil`, stands),
     obstructions: bed.obstructions ?? [],
     rainShare: stands.number(bed.rainShare, `${where}.rainShare`, defaultNumber("bed.rainShare")),
@@ -27,9 +27,14 @@ export function resolveBed(bed: SurveyBed, where: string, taps: readonly SurveyT
   };
 }
 
-export function resolveMulch({ material, cover, depth_mm }: SurveyMulch): Mulch {
+function resolveMulch({ material, cover, depth_mm }: SurveyMulch, { pick }: Stands): Mulch {
   const { cut, fullDepth_mm } = mulchMaterial(material);
-  return { cut: cut.middle, fullDepth_mm: fullDepth_mm.middle, cover, depth_mm };
+  return {
+    cut: pick(`mulches.${material}.cut`, cut),
+    fullDepth_mm: pick(`mulches.${material}.fullDepth_mm`, fullDepth_mm),
+    cover,
+    depth_mm,
+  };
 }
 
 /** Leaf cover of the twelve months. */

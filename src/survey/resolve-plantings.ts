@@ -22,17 +22,19 @@ function resolvePlanting(
 ): Planting {
   const { plant } = plantRow(planting.kind, planting.thirst);
   const kcb = resolveKcb(planting, where, stands);
+  const standIn = (figure: "height_m" | "rootDepth_m" | "depletionFraction") =>
+    stands.number(planting[figure], `${where}.${figure}`, plant[figure], `plants.${planting.kind}.${figure}`);
   const unused = { rootDepth: bed.rootDepth_m !== undefined, p: bed.depletionFraction !== undefined };
   return {
     share,
     ...kcb,
-    height_m: stands.number(planting.height_m, `${where}.height_m`, plant.height_m),
+    height_m: standIn("height_m"),
     rootDepth_m: unused.rootDepth
       ? (planting.rootDepth_m ?? plant.rootDepth_m.middle)
-      : stands.number(planting.rootDepth_m, `${where}.rootDepth_m`, plant.rootDepth_m),
+      : standIn("rootDepth_m"),
     depletionFraction: unused.p
       ? (planting.depletionFraction ?? plant.depletionFraction.middle)
-      : stands.number(planting.depletionFraction, `${where}.depletionFraction`, plant.depletionFraction),
+      : standIn("depletionFraction"),
     monthly: planting.monthly ?? everyMonth,
     establishing: planting.establishingUntil === undefined ? null : whileEstablishing(planting.kind, kcb),
   };
@@ -46,7 +48,11 @@ function resolveKcb(planting: SurveyPlanting, where: string, stands: Stands): Kc
   const { kcb, thirst, stoodIn } = plantRow(planting.kind, planting.thirst);
   if (stoodIn) stands.list(`${where}.thirst`, thirst, kcb.source);
   return {
-    kcbFull: stands.list(`${where}.kcbFull`, kcb.middle, kcb.source),
+    kcbFull: stands.list(
+      `${where}.kcbFull`,
+      stands.pick(`${where}.${planting.kind}.${thirst}`, kcb),
+      kcb.source,
+    ),
     climateAdjusted: kcb.basis === "basal",
   };
 }
@@ -67,7 +73,7 @@ export function canopyArea_m2({ count }: SurveyPlanting): number | null {
  * Shares of a bed's plantings: those counted divide what they have together by the area of their canopies,
  * all of the bed where every planting is counted.
  */
-function plantedShares(plantings: readonly SurveyPlanting[]): number[] {
+export function plantedShares(plantings: readonly SurveyPlanting[]): number[] {
   const canopies = plantings.map(canopyArea_m2);
   const canopy_m2 = canopies.reduce<number>((sum, area) => sum + (area ?? 0), 0);
   const counted = plantings.reduce((sum, { share }, i) => (canopies[i] === null ? sum : sum + share), 0);

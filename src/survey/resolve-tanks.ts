@@ -8,11 +8,17 @@ import type { SurveyDraw, SurveyRoof, SurveyTank } from "./survey.ts";
 /** A roof, its runoff from its material where not surveyed. */
 export function resolveRoof(roof: SurveyRoof, where: string, stands: Stands): Roof {
   const material = roofMaterial(roof.material);
+  const row = `roofs.${roof.material}`;
   return {
     id: roof.id,
     area_m2: roof.area_m2,
-    runoff: stands.number(roof.runoff, `${where}.runoff`, material.runoff),
-    firstFlush_mm: stands.number(roof.firstFlush_mm, `${where}.firstFlush_mm`, material.firstFlush_mm),
+    runoff: stands.number(roof.runoff, `${where}.runoff`, material.runoff, `${row}.runoff`),
+    firstFlush_mm: stands.number(
+      roof.firstFlush_mm,
+      `${where}.firstFlush_mm`,
+      material.firstFlush_mm,
+      `${row}.firstFlush_mm`,
+    ),
     share: stands.number(roof.share, `${where}.share`, defaultNumber("roof.share")),
     tank: roof.tank ?? null,
   };

@@ -19,7 +19,12 @@ export function resolveWatering(
   return {
     drip: method.drip,
     efficiency: resolveEfficiency(watering, method, where, stands),
-    wettedShare: stands.number(watering.wettedShare, `${where}.wettedShare`, method.wettedShare),
+    wettedShare: stands.number(
+      watering.wettedShare,
+      `${where}.wettedShare`,
+      method.wettedShare,
+      `methods.${watering.method}.wettedShare`,
+    ),
     flow_L_min: resolveFlow(watering, area_m2, where, taps, stands),
     maxMinutes: watering.maxMinutes ?? Number.POSITIVE_INFINITY,
     supply: watering.supply,
@@ -37,7 +42,7 @@ function resolveEfficiency(watering: SurveyWatering, method: Method, where: stri
   const { efficiency, distributionUniformity } = watering;
   const path = `${where}.efficiency`;
   if (efficiency !== undefined || distributionUniformity === undefined)
-    return stands.number(efficiency, path, method.efficiency);
+    return stands.number(efficiency, path, method.efficiency, `methods.${watering.method}.efficiency`);
   const { source } = defaultChoice("bed.watering.efficiency");
   return stands.list(path, efficiencyFromUniformity(distributionUniformity), source);
 }

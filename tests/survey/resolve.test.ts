@@ -429,18 +429,17 @@ describe("cautions", () => {
     expect(resolve(place()).cautions).toEqual(["local-rules-first", "survey-safety"]);
   });
 
-  test("tank water by spray, toilets, and measures chosen each bring theirs", () => {
+  test("tank water by spray, and toilets each bring theirs", () => {
     const { cautions } = resolve(
       place(
         { watering: { method: "spray", supply: "tank-only", tank: "t" } },
         {
           tanks: [{ id: "t", name: "T", capacity_L: 900 }],
           draws: [{ id: "d", name: "Toilets", tank: "t", litresPerDay: 60 }],
-          measures: [{ id: "m", name: "More", chosen: true, resizeTank: { tank: "t", capacity_L: 2000 } }],
         },
       ),
     );
-    for (const code of ["tank-not-for-drinking", "no-cross-connection", "tank-spray", "measures-not-run"])
+    for (const code of ["tank-not-for-drinking", "no-cross-connection", "tank-spray"])
       expect(cautions).toContain(code);
   });
 });
