@@ -9,11 +9,11 @@ import "../charts/plate.ts";
 import { stavesChart } from "../charts/staves/chart.ts";
 import { tankYearChart } from "../charts/tank-year/chart.ts";
 import "../figure/figure.ts";
-import type { Formatter } from "../format.ts";
+import type { AnswerView } from "../../src/report/view.ts";
+import type { Formatter } from "../../src/words/format.ts";
+import { speak } from "../../src/words/spoken.ts";
 import { base, pressable } from "../look/base.ts";
 import { chooser, note, sheet, yearChooser } from "./parts.ts";
-import { speak } from "./sentences.ts";
-import type { AnswerView } from "./view.ts";
 import { workingsOf } from "./workings.ts";
 
 /** Which cautions stand where, by their code. */

@@ -1,7 +1,13 @@
 import type { Given, Working } from "../../src/explain/working.ts";
+import {
+  type AnswerView,
+  type Asked,
+  type BedView,
+  isShort,
+  type YearFigures,
+} from "../../src/report/view.ts";
 import { working as words } from "../../src/words/en/page.ts";
-import { type Formatter, NBSP } from "../format.ts";
-import { type AnswerView, type Asked, type BedView, isShort, type YearFigures } from "./view.ts";
+import { type Formatter, NBSP } from "../../src/words/format.ts";
 
 /** A volume of a year, exact to the litre or gallon: workings do not round as sentences do. */
 function exact(kL: number, say: Formatter): string {

@@ -1,4 +1,4 @@
-import type { AnswerView } from "../answer/view.ts";
+import type { AnswerView } from "../../src/report/view.ts";
 
 /** What is asked of the worker: a survey and a record as the text of their files. */
 export interface Ask {

@@ -1,13 +1,13 @@
 import * as z from "zod";
 import { readRecord } from "../../src/files/record.ts";
 import { reportOf } from "../../src/report/report.ts";
+import { toView } from "../../src/report/to-view.ts";
 import { workOut } from "../../src/report/work-out.ts";
 import type { Fault } from "../../src/survey/faults.ts";
 import { readSurvey } from "../../src/survey/read.ts";
 import { cautionSentence } from "../../src/words/en/cautions.ts";
 import { faultWords } from "../../src/words/en/faults.ts";
 import { refusalsOf } from "../../src/words/en/refusals.ts";
-import { toView } from "../answer/to-view.ts";
 import type { Ask, Told, ToldFault, Which } from "./messages.ts";
 
 // a schema compiled with Function would be stopped by the page's security policy

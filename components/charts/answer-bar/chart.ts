@@ -1,6 +1,6 @@
+import type { AnswerView } from "../../../src/report/view.ts";
 import { plate } from "../../../src/words/en/page.ts";
-import type { AnswerView } from "../../answer/view.ts";
-import type { Formatter } from "../../format.ts";
+import type { Formatter } from "../../../src/words/format.ts";
 import type { Chart } from "../chart.ts";
 import { drawAnswerBar } from "./draw.ts";
 import { answerFinding, answerTable, prepareAnswerBar } from "./prepare.ts";

@@ -1,6 +1,6 @@
+import type { AnswerView } from "../../../src/report/view.ts";
 import { fractionWords, plate } from "../../../src/words/en/page.ts";
-import type { AnswerView } from "../../answer/view.ts";
-import type { Formatter } from "../../format.ts";
+import type { Formatter } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
 
 /** A year's water side by side: what is taken today, and what it would take to need. All kL. */

@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { select } from "d3-selection";
 import { plate } from "../../../src/words/en/page.ts";
-import type { Formatter } from "../../format.ts";
+import type { Formatter } from "../../../src/words/format.ts";
 import { axisRoom, hairlines, monthRow } from "../axis.ts";
 import { type Words, writeCallouts } from "../callouts.ts";
 import type { Drawn } from "../chart.ts";

@@ -1,6 +1,6 @@
+import type { AnswerView, BedView } from "../../../src/report/view.ts";
 import { plate } from "../../../src/words/en/page.ts";
-import type { AnswerView, BedView } from "../../answer/view.ts";
-import type { Formatter } from "../../format.ts";
+import type { Formatter } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
 
 /** How the watering of what is shown comes: one ink, or the tank first and the mains for the rest. */

@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { plate } from "../../../src/words/en/page.ts";
-import type { Formatter } from "../../format.ts";
+import type { Formatter } from "../../../src/words/format.ts";
 import type { Svg } from "../measure.ts";
 import { fills } from "../textures.ts";
 import { between } from "./draw.ts";

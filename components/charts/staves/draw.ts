@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { select } from "d3-selection";
 import { plate } from "../../../src/words/en/page.ts";
-import { type Formatter, NBSP } from "../../format.ts";
+import { type Formatter, NBSP } from "../../../src/words/format.ts";
 import { monthRow } from "../axis.ts";
 import type { Drawn } from "../chart.ts";
 import { type Svg, wrap } from "../measure.ts";

@@ -1,6 +1,6 @@
+import type { AnswerView, BedView } from "../../../src/report/view.ts";
 import { kindWords, plate, thirstWords } from "../../../src/words/en/page.ts";
-import type { AnswerView, BedView } from "../../answer/view.ts";
-import type { Formatter } from "../../format.ts";
+import type { Formatter } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
 
 /** One bed's line in the score of a year. */

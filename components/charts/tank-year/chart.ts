@@ -1,6 +1,6 @@
+import type { TankView } from "../../../src/report/view.ts";
 import { plate } from "../../../src/words/en/page.ts";
-import type { TankView } from "../../answer/view.ts";
-import type { Formatter } from "../../format.ts";
+import type { Formatter } from "../../../src/words/format.ts";
 import type { Chart } from "../chart.ts";
 import { drawTankYear } from "./draw.ts";
 import { prepareTankYear, tankFinding, tankReadings, tankTable, telling } from "./prepare.ts";

@@ -1,6 +1,6 @@
+import type { TankView } from "../../../src/report/view.ts";
 import { plate } from "../../../src/words/en/page.ts";
-import type { TankView } from "../../answer/view.ts";
-import { type Formatter, NBSP } from "../../format.ts";
+import { type Formatter, NBSP } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
 
 /** A tank through one year, day by day; levels include what lies below the outlet. */

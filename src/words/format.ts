@@ -1,4 +1,4 @@
-import { fromSI, type UnitSystem } from "../src/units.ts";
+import { fromSI, type UnitSystem } from "../units.ts";
 
 /** Numbers as people read them: rounded in sentences, whole in tables, in the units chosen. */
 

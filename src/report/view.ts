@@ -1,6 +1,6 @@
-import type { Caution } from "../../src/report/cautions.ts";
-import type { ReportAssumed, ReportWeather } from "../../src/report/schema.ts";
-import type { SurveyBed } from "../../src/survey/survey.ts";
+import type { SurveyBed } from "../survey/survey.ts";
+import type { Caution } from "./cautions.ts";
+import type { ReportAssumed, ReportWeather } from "./schema.ts";
 
 /** What the page shows; plain data that can cross from a worker. */
 

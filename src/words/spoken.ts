@@ -1,6 +1,6 @@
-import { answer, fractionWords, type Sentence, type Slot, yearWords } from "../../src/words/en/page.ts";
-import type { Formatter } from "../format.ts";
-import { type AnswerView, isShort } from "./view.ts";
+import { type AnswerView, isShort } from "../report/view.ts";
+import { answer, fractionWords, type Sentence, type Slot, yearWords } from "./en/page.ts";
+import type { Formatter } from "./format.ts";
 
 /** The answer in words: what is said first, the headline, and what follows it. */
 export interface Spoken {

@@ -1,9 +1,8 @@
-import type { SiteRun } from "../../src/engine/site-run.ts";
-import { perYear } from "../../src/engine/years.ts";
-import { type Caution, cautionsFor } from "../../src/report/cautions.ts";
-import type { GroundsReport } from "../../src/report/schema.ts";
-import type { WorkedOut } from "../../src/report/work-out.ts";
-import type { Survey } from "../../src/survey/survey.ts";
+import type { SiteRun } from "../engine/site-run.ts";
+import { perYear } from "../engine/years.ts";
+import type { Survey } from "../survey/survey.ts";
+import { type Caution, cautionsFor } from "./cautions.ts";
+import type { GroundsReport } from "./schema.ts";
 import {
   type AnswerView,
   type Asked,
@@ -12,6 +11,7 @@ import {
   type Standing,
   type TankView,
 } from "./view.ts";
+import type { WorkedOut } from "./work-out.ts";
 
 const MS_PER_DAY = 86_400_000;
 
