@@ -13,6 +13,8 @@ import { chooseUnits } from "./unit-choice.ts";
 
 /** Below this certainty a column is asked for. */
 const sureEnough = 0.5;
+/** Columns offered as an answer at most, where nothing speaks for one of them. */
+const mostOffered = 12;
 
 /**
  * Guesses how a file's columns, units and dates map to a weather record, with how sure each is, and asks where
@@ -102,7 +104,7 @@ function lacking(candidates: readonly Candidate[], mapped: Mapping["fields"]): Q
   const questions: Question[] = [];
   if (!mapped.rain_mm) {
     const like = rainLike(free).map(({ at }) => at);
-    const offered = like.length > 0 ? like : free.map(({ at }) => at);
+    const offered = like.length > 0 ? like : free.map(({ at }) => at).slice(0, mostOffered);
     questions.push({ ...askColumn("rain_mm", offered, headers), code: "import-no-rain" });
   }
   if (mapped.et0_mm || (mapped.tmin_c && mapped.tmax_c)) return questions;
@@ -111,7 +113,7 @@ function lacking(candidates: readonly Candidate[], mapped: Mapping["fields"]): Q
   ).map(({ low, high }) => pairAnswer(headers[low]!, headers[high]!));
   questions.push({
     code: "import-no-evaporation",
-    facts: { headers: free.map(({ header }) => header) },
+    facts: { headers: free.map(({ header }) => header).slice(0, mostOffered) },
     answers,
   });
   return questions;
