@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { roundsSchema } from "../report/rounds-schema.ts";
 import { reportSchema } from "../report/schema.ts";
 import { surveySchema } from "../survey/schema/survey.ts";
 import { subject } from "../words/en/fields.ts";
@@ -8,6 +9,7 @@ export function schemaFiles(): { name: string; text: string }[] {
   return [
     schemaFile("grounds-survey.schema.json", "Grounds survey", surveySchema, subject),
     schemaFile("grounds-report.schema.json", "Grounds report", reportSchema, null),
+    schemaFile("grounds-rounds.schema.json", "Grounds rounds", roundsSchema, null),
   ];
 }
 
