@@ -14,7 +14,7 @@ import { mostNet_mm } from "./watering.ts";
 import type { WeatherSeries } from "./weather/series.ts";
 
 /** Rain that wets the whole surface. @source method of this project, after FAO-56 Table 20 */
-const wettingRain_mm = 3;
+export const wettingRain_mm = 3;
 
 /** A bed made ready for a record: weather as it reaches the bed, and all that does not change by the day. */
 export interface PreparedBed {
@@ -123,6 +123,8 @@ export interface BedDays {
   drainage_mm: Float64Array;
   rootDepletion_mm: Float64Array;
   surfaceDepletion_mm: Float64Array;
+  /** The state that the record's first day began with: its first three slots. */
+  start: BedState;
 }
 
 /** What the bed asks for before a day, net mm: its depletion once that reaches the trigger, no more than the method gives. */
@@ -166,6 +168,7 @@ export function runDays(
   let rainSum_mm = state[slot.rain]!;
   let drainageSum_mm = state[slot.drainage]!;
   let stressDays = state[slot.stressDays]!;
+  if (keep && from === 0) keep.start.set(state.subarray(0, slot.rain));
 
   for (let i = from; i < to; i++) {
     const m = month[i]!;

@@ -21,6 +21,7 @@ export function blankDays(days: number): BedDays {
     drainage_mm: new Float64Array(days),
     rootDepletion_mm: new Float64Array(days),
     surfaceDepletion_mm: new Float64Array(days),
+    start: new Float64Array(slot.rain),
   };
 }
 

@@ -12,6 +12,8 @@ import { sumOver, wholeYears } from "./years.ts";
 /** The runs behind an answer, kept for charts, tables and workings. */
 export interface Runs {
   ready: ReadyGrounds;
+  /** The grounds with the measures chosen; null where there are none. */
+  planned: ReadyGrounds | null;
   need: NeedRun;
   today: SiteRun;
   /** To need with the measures chosen; the same as `need` where there are none. */
@@ -40,7 +42,7 @@ export function runReady(ready: ReadyGrounds, keepDays = false, planned: ReadyGr
   const need = runToNeed(ready, keepDays);
   const today = runAsToday(ready, need);
   const plan = planned ? runToNeed(planned, false) : need;
-  return { ready, need, today, plan, outcome: outcomeOf(ready, need, today, plan) };
+  return { ready, planned, need, today, plan, outcome: outcomeOf(ready, need, today, plan) };
 }
 
 /** Gathers runs into what the report, the charts and the command line show. */

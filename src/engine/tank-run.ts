@@ -164,8 +164,18 @@ function keepThirsty(claimant: ThirstyBed, i: number): number {
   const { bed, state, asks_L, gets_L, outstanding_L } = claimant;
   waterThirsty(claimant, i, claimant.keep);
   const refill_L = grossFromNet_L(state[slot.rootDepletion]!, bed.bed.area_m2, bed.bed.watering.efficiency);
-  claimant.outstanding_L = Math.min(Math.max(outstanding_L, asks_L) - gets_L, refill_L);
+  claimant.outstanding_L = standsOut_L(outstanding_L, asks_L, gets_L, refill_L);
+  return newDraw_L(asks_L, outstanding_L);
+}
+
+/** A request less what stood out of earlier ones already: each litre is asked for once. */
+export function newDraw_L(asks_L: number, outstanding_L: number): number {
   return Math.max(0, asks_L - outstanding_L);
+}
+
+/** What stands out after a day: not got, and no more than would refill the bed at its end. */
+export function standsOut_L(outstanding_L: number, asks_L: number, gets_L: number, refill_L: number): number {
+  return Math.min(Math.max(outstanding_L, asks_L) - gets_L, refill_L);
 }
 
 /** Levels shown include the water below the outlet; a tank out of use stands where it stood. */

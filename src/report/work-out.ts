@@ -1,5 +1,4 @@
 import { estimateRuns, type Runs } from "../engine/estimate.ts";
-import type { Grounds } from "../engine/grounds.ts";
 import { type FilledRecord, fillGaps } from "../engine/weather/gaps.ts";
 import type { WeatherRecord } from "../engine/weather/record.ts";
 import { prepareWeather, type WeatherSeries } from "../engine/weather/series.ts";
@@ -14,11 +13,18 @@ import type { Survey } from "../survey/survey.ts";
 export interface WorkedOut extends Runs {
   survey: Survey;
   resolved: Resolved;
+  /** The survey with the measures chosen done, its blanks filled; null where none is chosen. */
+  intended: Intended | null;
   money: MoneyOf;
   filled: FilledRecord;
   weather: WeatherSeries;
   /** How the years were generated; null for a record of somebody's own. */
   notes: WeatherNotes | null;
+}
+
+export interface Intended {
+  survey: Survey;
+  resolved: Resolved;
 }
 
 export interface WorkOutOptions {
@@ -35,14 +41,16 @@ export function workOut(survey: Survey, record: WeatherRecord, options: WorkOutO
   const filled = fillGaps(record);
   const resolved = resolve(survey, Object.keys(filled.columns));
   const weather = prepareWeather(filled, resolved.grounds.place);
-  const planned = plannedGrounds(survey, filled);
-  const runs = estimateRuns(resolved.grounds, weather, options.keepDays ?? false, planned);
+  const intended = withMeasures(survey, filled);
+  const runs = estimateRuns(resolved.grounds, weather, options.keepDays ?? false, intended?.resolved.grounds);
   const money = moneyOf(survey);
-  return { survey, resolved, money, filled, weather, notes: options.notes ?? null, ...runs };
+  return { survey, resolved, intended, money, filled, weather, notes: options.notes ?? null, ...runs };
 }
 
-/** The grounds with the measures chosen; null where none is. */
-function plannedGrounds(survey: Survey, { columns }: FilledRecord): Grounds | null {
+/** The survey with the measures chosen; null where none is. */
+function withMeasures(survey: Survey, { columns }: FilledRecord): Intended | null {
   const ids = chosenMeasures(survey).map(({ id }) => id);
-  return ids.length === 0 ? null : resolve(applyMeasures(survey, ids), Object.keys(columns)).grounds;
+  if (ids.length === 0) return null;
+  const planned = applyMeasures(survey, ids);
+  return { survey: planned, resolved: resolve(planned, Object.keys(columns)) };
 }
