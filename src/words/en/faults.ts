@@ -1,6 +1,7 @@
 /** What is said of each fault: what is wanted, then what was found. */
 import type { Fault } from "../../survey/faults.ts";
 import { logFaultWords } from "./log.ts";
+import { normalsFaultWords } from "./normals.ts";
 import { shapeFaultWords } from "./shapeFaults.ts";
 import { siteFaultWords } from "./siteFaults.ts";
 import { tieFaultWords } from "./tieFaults.ts";
@@ -12,6 +13,7 @@ const words = {
   ...recordFaultWords,
   ...logFaultWords,
   ...siteFaultWords,
+  ...normalsFaultWords,
 };
 
 /** Codes that have a sentence. */
