@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { schemaFiles } from "../cli/schemaFiles.ts";
 import type { WeatherRecord } from "../engine/weather/record.ts";
 import { readRecord } from "../files/record.ts";
+import { givenWeather } from "../report/given-weather.ts";
 import { reportOf } from "../report/report.ts";
 import { programVersion } from "../report/version.ts";
 import { workOut } from "../report/work-out.ts";
@@ -13,7 +14,7 @@ import type { Survey } from "../survey/survey.ts";
 import { cautionSentence } from "../words/en/cautions.ts";
 import { faultWords } from "../words/en/faults.ts";
 import { refusalsOf } from "../words/en/refusals.ts";
-import { serverWords } from "../words/en/server.ts";
+import { readClimate } from "./climate-file.ts";
 import type { DocumentSchemas } from "./openapi.ts";
 import type { Demo, PageFile, Read, ServerParts } from "./parts.ts";
 
@@ -46,9 +47,11 @@ export function readDemo(root: string): Demo {
 }
 
 function estimate(survey: Survey, record: WeatherRecord | null): Read<object> {
-  if (record === null) return { ok: false, faults: [{ path: "weather", sentence: serverWords.noWeather }] };
+  const given = givenWeather(survey, record, readClimate);
+  if ("faults" in given) return inWords(given.faults);
   try {
-    return { ok: true, value: reportOf(workOut(survey, record), cautionSentence) };
+    const worked = workOut(given.survey, given.record, { notes: given.notes });
+    return { ok: true, value: reportOf(worked, cautionSentence) };
   } catch (error) {
     const bedIds = survey.beds.map(({ id }) => id);
     const faults = refusalsOf(error, bedIds);

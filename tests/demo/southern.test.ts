@@ -12,8 +12,7 @@ if ("faults" in read) throw new Error(JSON.stringify(read.faults));
 const { survey } = read;
 const weather = weatherForSurvey(survey, readClimate());
 if ("faults" in weather) throw new Error(JSON.stringify(weather.faults));
-const { years, seed } = weather.notes.generated;
-const report = reportOf(workOut(survey, weather.record, { generated: { years, seed } }), cautionSentence);
+const report = reportOf(workOut(survey, weather.record, { notes: weather.notes }), cautionSentence);
 const bed = (id: string) => report.beds.find((candidate) => candidate.id === id)!;
 
 describe("the demo of the southern half, without a record", () => {

@@ -6,10 +6,15 @@ export const problemTitles = {
   403: "Refused",
   404: "Nothing here",
   405: "Not done this way here",
+  409: "Not possible as things stand",
+  412: "Changed meanwhile",
   413: "Too large",
   415: "Not a form of content that is read here",
   422: "Refused, with reasons",
+  428: "A condition is needed",
   500: "A fault of this program",
+  503: "Not now",
+  507: "No room left",
 } as const;
 
 export type ProblemStatus = keyof typeof problemTitles;
@@ -24,7 +29,7 @@ export const serverWords = {
   notJsonType: "The body must be JSON: send it with the header Content-Type: application/json.",
   encoded: "The body must be sent as it is, without Content-Encoding.",
   notUtf8: "The body must be UTF-8 text. Some of its bytes are not.",
-  emptyBody: "The body is empty. It must be JSON: { survey, weather }.",
+  emptyBody: "The body is empty. JSON is wanted.",
   notJson: "The body must be JSON. It breaks off, or a character is out of place.",
   tooDeep: (limit: number) => `The body must not be nested more than ${count(limit)} levels deep.`,
   refused: (faults: number) =>
@@ -34,14 +39,10 @@ export const serverWords = {
 
   notAnObject: "The body must be an object with survey and weather.",
   noSurvey: "A survey document is needed, as an object.",
-  noWeather: "A weather record is needed: CSV text with a header row, or a list of rows.",
   unknownMember: "There is no such field here. The body holds survey and weather.",
   weatherForm: "Weather must be CSV text or a list of rows, each an object with a date.",
   tooManyBedDays: (limit: number, beds: number, days: number) =>
     `A survey's beds times its record's days must be at most ${count(limit)}. These are ${count(beds)} beds and ${count(days)} days: send fewer beds or a shorter record.`,
-
-  demoAnswer: (name: string, mains: { today_kL: number; need_kL: number; giveUp_kL: number }) =>
-    `${name} takes ${count(Math.round(mains.today_kL))} kL of mains water a year for its gardens and leaks today. Watered to what the beds need, it would take ${count(Math.round(mains.need_kL))} kL: in a middle year ${count(Math.round(mains.giveUp_kL))} kL could be given up.`,
 
   building: "Building the page, once …",
   buildFailed: "The page could not be built; the fault is above. The API is served without it.",
@@ -55,13 +56,14 @@ export const serverWords = {
   portForm: (found: string) => `--port must be a whole number from 0 to 65535. You entered ${found}.`,
   hostRefused: (found: string) =>
     `--host must be 127.0.0.1. You entered ${found}. Other addresses stay closed until access control exists: whoever reached the server could read and change everything.`,
-  unknownOption: (found: string) => `There is no option ${found}. The options are --port N and --help.`,
+  unknownOption: (found: string) => `There is no option ${found}. The options are --port N, --data FOLDER and --help.`,
   optionNeedsValue: (option: string) => `${option} needs a value.`,
   help: [
-    "npm start -- [--port N]",
+    "npm start -- [--port N] [--data FOLDER]",
     "",
     "Prints the demo's answer, then serves the page on this computer only.",
-    "  --port N   the port to listen on (8017); 0 takes any free one",
-    "  --help     these lines",
+    "  --port N       the port to listen on (8017); 0 takes any free one",
+    "  --data FOLDER  where everything is kept, in one file (grounds-data)",
+    "  --help         these lines",
   ].join("\n"),
 } as const;
