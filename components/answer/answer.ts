@@ -16,16 +16,7 @@ import { base, pressable } from "../look/base.ts";
 import { chooser, note, sheet, yearChooser } from "./parts.ts";
 import { workingsOf } from "./workings.ts";
 
-/** Which cautions stand where, by their code. */
-const aboutResult: ReadonlySet<string> = new Set([
-  "record-short",
-  "record-filled",
-  "record-generated",
-  "no-whole-year",
-  "shade-by-radiation",
-  "own-water",
-  "clay-beyond-fit",
-]);
+/** Which cautions stand where, by their code; what is about neither beds nor tanks stands by the answer. */
 const aboutGrounds: ReadonlySet<string> = new Set(["local-rules-first", "survey-safety"]);
 const aboutTanks: ReadonlySet<string> = new Set([
   "tank-not-for-drinking",
@@ -35,6 +26,9 @@ const aboutTanks: ReadonlySet<string> = new Set([
   "standing-water",
   "tank-spray",
 ]);
+
+/** "today-unknown" has its own words in the margin. */
+const elsewhere: ReadonlySet<string> = new Set([...aboutGrounds, ...aboutTanks, "today-unknown"]);
 
 /**
  * The answer on one page: the sentence, then the figures that bear it, with the margin's asides in their place.
@@ -126,8 +120,8 @@ export class Answer extends LitElement {
       <div class="margin">
         ${note(aside.howSure, this.howSure())}
         ${view.unknown.length > 0 ? note(aside.notKnown, aside.notKnownBeds(view.unknown.map((b) => b.name))) : nothing}
-        ${note(aside.counted, aside.countedWords(view.draws, view.leaks, say.yearly(view.asked.need.leaks_kL)))}
-        ${this.cautions(aboutResult)}
+        ${note(aside.counted, aside.countedWords(view.draws, view.leaks, say.yearly(view.leaks_kL_year)))}
+        ${this.cautions((code) => !elsewhere.has(code))}
       </div>
     </div>`;
   }
@@ -169,8 +163,8 @@ export class Answer extends LitElement {
     );
   }
 
-  private cautions(codes: ReadonlySet<string>) {
-    const said = this.view.cautions.filter((c) => codes.has(c.code)).map((c) => c.sentence);
+  private cautions(belong: (code: string) => boolean) {
+    const said = this.view.cautions.filter((c) => belong(c.code)).map((c) => c.sentence);
     return said.length > 0
       ? note(aside.cautions, html`${said.map((words) => html`<span class="said">${words}</span> `)}`)
       : nothing;
@@ -192,7 +186,7 @@ export class Answer extends LitElement {
         </div>
         <div class="margin">
           ${note(aside.readMonths, known ? aside.readMonthsWords : aside.readMonthsNeedOnly)}
-          ${this.cautions(aboutGrounds)}
+          ${this.cautions((code) => aboutGrounds.has(code))}
         </div>
       </div>
       <div class="spread">
@@ -226,7 +220,7 @@ export class Answer extends LitElement {
               `${tank.serves.length > 0 ? words.serves(tank.serves) : ""} ${words.meanYear(litres(tank.inflow_L_year), litres(tank.yield_L_year), litres(tank.spill_L_year))} ${words.term(say.share(tank.volumetricReliability))}`,
             )}
             ${i === 0 ? note(aside.readTank, aside.readTankWords) : nothing}
-            ${i === Math.min(1, view.tanks.length - 1) ? this.cautions(aboutTanks) : nothing}
+            ${i === Math.min(1, view.tanks.length - 1) ? this.cautions((code) => aboutTanks.has(code)) : nothing}
           </div>
         </div>`;
       })}

@@ -6,7 +6,7 @@ import {
   isShort,
   type YearFigures,
 } from "../../src/report/view.ts";
-import { working as words } from "../../src/words/en/page.ts";
+import { measureName, working as words } from "../../src/words/en/page.ts";
 import { type Formatter, NBSP } from "../../src/words/format.ts";
 
 /** A volume of a year, exact to the litre or gallon: workings do not round as sentences do. */
@@ -21,9 +21,15 @@ function differences(year: YearFigures, sign: 1 | -1, say: Formatter) {
   return { withNumbers: `${exact(from, say)} − ${exact(less, say)}`, result: exact(from - less, say) };
 }
 
+/** What is set against today: the plan where measures are chosen, else the need. */
+function yearFormula({ measures }: AnswerView, sign: 1 | -1): string {
+  if (measures.length === 0) return sign === 1 ? words.yearFormula : words.shortFormula;
+  return sign === 1 ? words.yearPlanFormula : words.shortPlanFormula;
+}
+
 function giveUp(view: AnswerView, sign: 1 | -1, say: Formatter): Working {
   const { byYear, giveUp_kL } = view.mains;
-  const formula = sign === 1 ? words.yearFormula : words.shortFormula;
+  const formula = yearFormula(view, sign);
   return {
     title: words.giveUp,
     steps: [
@@ -36,12 +42,10 @@ function giveUp(view: AnswerView, sign: 1 | -1, say: Formatter): Working {
   };
 }
 
-function oneYear(year: YearFigures, sign: 1 | -1, say: Formatter): Working {
+function oneYear(view: AnswerView, year: YearFigures, sign: 1 | -1, say: Formatter): Working {
   return {
     title: words.year(String(year.year)),
-    steps: [
-      { formula: sign === 1 ? words.yearFormula : words.shortFormula, ...differences(year, sign, say) },
-    ],
+    steps: [{ formula: yearFormula(view, sign), ...differences(year, sign, say) }],
     given: [],
     sources: [],
     provenance: "worked-out",
@@ -70,14 +74,14 @@ function account(
   asked: Asked,
   say: Formatter,
 ): { step: Working["steps"][number]; given: Given[] } {
-  const all = beds.reduce((sum, b) => sum + b.kL, 0) + asked.draws_kL + asked.topUp_kL + asked.leaks_kL;
+  const all = beds.reduce((sum, b) => sum + b.kL, 0) + asked.draws_kL + asked.topUp_kL + asked.always_kL;
   const rows: Given[] = beds.map((b) => b.given);
   const add = (name: string, kL: number, provenance: Given["provenance"]) => {
     if (kL > 0.0005) rows.push({ name, text: exact(kL, say), provenance });
   };
   add(words.draws, asked.draws_kL, "measured");
   add(words.topUp, asked.topUp_kL, "worked-out");
-  add(words.leaks, asked.leaks_kL, "measured");
+  add(words.always, asked.always_kL, "measured");
   add(words.tanks, all - mains_kL, "worked-out");
   const withNumbers = words.asked(exact(all, say), exact(all - mains_kL, say));
   return { step: { formula: words.mainsFormula, withNumbers, result: exact(mains_kL, say) }, given: rows };
@@ -171,6 +175,29 @@ function bedsShort(view: AnswerView, say: Formatter): Working {
   };
 }
 
+function plan(view: AnswerView, say: Formatter): Working {
+  const total_kL = view.measures.reduce((sum, m) => sum + m.share_kL_year, 0);
+  return {
+    title: words.plan,
+    steps: [
+      {
+        formula: words.planFormula,
+        withNumbers: words.asked(exact(view.mains.today_kL, say), exact(total_kL, say)),
+        result: exact(view.mains.plan_kL, say),
+      },
+    ],
+    given: view.measures.map(
+      (m): Given => ({
+        name: measureName(m.name),
+        text: exact(m.share_kL_year, say),
+        provenance: "worked-out",
+      }),
+    ),
+    sources: [words.planSource],
+    provenance: "worked-out",
+  };
+}
+
 /** Every working that a sentence of the answer may open, by the name its slot gives. */
 export function workingsOf(view: AnswerView, say: Formatter): ReadonlyMap<string, Working> {
   const { dry, wet } = view.mains;
@@ -179,11 +206,12 @@ export function workingsOf(view: AnswerView, say: Formatter): ReadonlyMap<string
     ["give-up", giveUp(view, sign, say)],
     ["today", today(view, say)],
     ["need", need(view, say)],
+    ["plan", plan(view, say)],
     ["tanks", tanks(view, say)],
     ["unknown", unknown(view, say)],
     ["beds-short", bedsShort(view, say)],
   ];
-  if (dry) all.push(["dry", oneYear(dry, sign, say)], ["dry-need", needYear(dry, say)]);
-  if (wet) all.push(["wet", oneYear(wet, sign, say)], ["wet-need", needYear(wet, say)]);
+  if (dry) all.push(["dry", oneYear(view, dry, sign, say)], ["dry-need", needYear(dry, say)]);
+  if (wet) all.push(["wet", oneYear(view, wet, sign, say)], ["wet-need", needYear(wet, say)]);
   return new Map(all);
 }

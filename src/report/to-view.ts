@@ -8,6 +8,7 @@ import {
   type Asked,
   type BedView,
   isWatered,
+  type MeasureView,
   type Standing,
   type TankView,
 } from "./view.ts";
@@ -101,22 +102,44 @@ function standing(report: GroundsReport, watered: readonly BedView[]): Standing 
   if (watered.every((b) => b.gross_L_year < 1 && (b.habit_L_year ?? 0) < 1)) return "no-need";
   const unknown = report.mains.todayUnknown.length;
   if (unknown > 0) return watered.some((b) => b.habit_L_year !== null) ? "partly-known" : "need-only";
-  return report.mains.today_kL_year < report.mains.need_kL_year ? "short" : "saving";
+  return report.mains.today_kL_year < report.mains.plan_kL_year ? "short" : "saving";
 }
 
-function asked({ survey, ready, outcome }: WorkedOut, run: SiteRun): Asked {
-  const kL = (series: readonly Float64Array[]) =>
+/** Mean of a year over all series, kL. */
+function yearly_kL(series: readonly Float64Array[], days: number): number {
+  return (
     perYear(
-      series.reduce((sum, days) => sum + days.reduce((a, b) => a + b, 0), 0),
-      outcome.days,
-    ) / 1000;
+      series.reduce((sum, row) => sum + row.reduce((a, b) => a + b, 0), 0),
+      days,
+    ) / 1000
+  );
+}
+
+function asked({ ready, outcome: { days } }: WorkedOut, run: SiteRun): Asked {
   const draws = ready.tanks.flatMap((tank) => [...tank.before, ...tank.after]);
-  const leaks_L_day = (survey.leaks ?? []).reduce((sum, l) => sum + l.litresPerDay, 0);
   return {
-    draws_kL: kL(draws.map((d) => d.asks_L)),
-    topUp_kL: kL(run.tanks.map((t) => t.series.topUp_L)),
-    leaks_kL: perYear(leaks_L_day, 1) / 1000,
+    draws_kL: yearly_kL(
+      draws.map((d) => d.asks_L),
+      days,
+    ),
+    topUp_kL: yearly_kL(
+      run.tanks.map((t) => t.series.topUp_L),
+      days,
+    ),
+    always_kL: yearly_kL([ready.always_L], days),
   };
+}
+
+function tanksOf(run: SiteRun, days: number): number {
+  return yearly_kL(
+    run.tanks.map((t) => t.series.yield_L),
+    days,
+  );
+}
+
+function measuresOf(survey: Survey, report: GroundsReport): MeasureView[] {
+  const names = new Map((survey.measures ?? []).map((m) => [m.id, m.name]));
+  return report.measures.map(({ id, share_kL_year }) => ({ name: names.get(id) ?? id, share_kL_year }));
 }
 
 /**
@@ -128,7 +151,7 @@ export function toView(
   report: GroundsReport,
   say: (caution: Caution) => string,
 ): AnswerView {
-  const { survey, weather } = worked;
+  const { survey, weather, outcome } = worked;
   const all = survey.beds.map((_, i) => bedView(worked, report, i));
   const beds = [...all].sort((a, b) => b.gross_L_year / b.area_m2 - a.gross_L_year / a.area_m2);
   const { mains } = report;
@@ -143,7 +166,9 @@ export function toView(
     mains: {
       today_kL: mains.today_kL_year,
       need_kL: mains.need_kL_year,
-      tanks_kL: tanks.reduce((sum, t) => sum + t.yield_L_year, 0) / 1000,
+      plan_kL: mains.plan_kL_year,
+      tanks_kL: tanksOf(worked.need, outcome.days),
+      tanksPlan_kL: tanksOf(worked.plan, outcome.days),
       giveUp_kL: { p10: p10 ?? mean_kL, p50: p50 ?? mean_kL, p90: p90 ?? mean_kL },
       byYear: mains.byYear,
       dry: yearOf(mains.dryYear),
@@ -156,6 +181,8 @@ export function toView(
     years: mains.byYear.map((y) => y.year),
     draws: namesOf(survey.draws),
     leaks: namesOf(survey.leaks),
+    leaks_kL_year: ((survey.leaks ?? []).reduce((sum, l) => sum + l.litresPerDay, 0) * 365.25) / 1000,
+    measures: measuresOf(survey, report),
     asked: { today: asked(worked, worked.today), need: asked(worked, worked.need) },
     assumed: report.assumed,
     cautions: cautionsFor(worked).map((c) => ({ code: c.code, sentence: say(c) })),

@@ -61,7 +61,14 @@ export interface YearFigures {
 export interface Asked {
   draws_kL: number;
   topUp_kL: number;
-  leaks_kL: number;
+  /** Leaks, and uses that are not on a tank yet. */
+  always_kL: number;
+}
+
+/** A measure of the plan, watering to need among them, and its share of what is given up. */
+export interface MeasureView {
+  name: string;
+  share_kL_year: number;
 }
 
 /** How far the answer may go. */
@@ -85,7 +92,10 @@ export interface AnswerView {
   mains: {
     today_kL: number;
     need_kL: number;
+    plan_kL: number;
+    /** What tanks give, watered to need and as planned. */
     tanks_kL: number;
+    tanksPlan_kL: number;
     giveUp_kL: { p10: number; p50: number; p90: number };
     byYear: readonly YearFigures[];
     dry: YearFigures | null;
@@ -100,6 +110,9 @@ export interface AnswerView {
   years: readonly number[];
   draws: readonly string[];
   leaks: readonly string[];
+  leaks_kL_year: number;
+  /** Measures of the plan; empty where none is chosen, and plan is need then. */
+  measures: readonly MeasureView[];
   asked: { today: Asked; need: Asked };
   assumed: readonly ReportAssumed[];
   cautions: readonly { code: Caution["code"]; sentence: string }[];

@@ -35,6 +35,11 @@ export function speak(view: AnswerView, say: Formatter): Spoken {
   const sameWay = [mains.dry, mains.wet].every((y) => y === null || y.today_kL - y.plan_kL < 0 === short);
   const yearsOf = short ? answer.shortYears : answer.years;
   const years = sameWay ? yearsOf(change(mains.dry, "dry"), change(mains.wet, "wet")) : [];
+  // watering to need is one of the measures listed
+  const planned: Sentence =
+    view.measures.length > 1
+      ? answer.withMeasures(view.measures.length - 1, bare("plan", mains.plan_kL))
+      : [];
   const first = bedsShort(view, say);
   if (standing === "partly-known") {
     const unknown_kL = view.unknown.reduce((sum, b) => sum + b.gross_L_year, 0) / 1000;
@@ -46,16 +51,16 @@ export function speak(view: AnswerView, say: Formatter): Spoken {
     // where most of the need stands in for something not known, the need is the answer
     if (unknown_kL > mains.need_kL / 2)
       return { first, headline: answer.need(need), after: [needYears, where, years, unknown] };
-    return { first, headline: where, after: [years, unknown, answer.toNeed(need)] };
+    return { first, headline: where, after: [years, unknown, answer.toNeed(need), planned] };
   }
   const taken = answer.todayAndNeed(slot("today", mains.today_kL), bare("need", mains.need_kL));
   if (Math.abs(giveUp_kL) < 0.02 * mains.today_kL)
     return { first, headline: answer.even(need), after: [...tanks] };
-  if (short) return { first: null, headline: answer.short(size, year), after: [years, taken] };
+  if (short) return { first: null, headline: answer.short(size, year), after: [years, taken, planned] };
   return {
     first,
     headline: answer.saving(size, fractionWords(giveUp_kL / mains.today_kL), year),
-    after: [years, taken],
+    after: [years, taken, planned],
   };
 }
 

@@ -6,7 +6,7 @@ import type { Drawn } from "../chart.ts";
 import { spreadRow } from "../labels.ts";
 import { type Svg, textWidth } from "../measure.ts";
 import { defineTextures, fills } from "../textures.ts";
-import type { AnswerBar } from "./prepare.ts";
+import type { AnswerBar, Bar } from "./prepare.ts";
 
 const words = plate.bar;
 const BAR_PX = 30;
@@ -64,20 +64,25 @@ function dimension(svg: Svg, x1: number, x2: number, y: number, text: string, wi
 /** The spread of years about the mean: a dot, and a whisker from the wet year to the dry one. */
 function whisker(
   svg: Svg,
-  bar: AnswerBar,
+  { bars, wet_kL, dry_kL }: AnswerBar,
   x: (kL: number) => number,
   y: number,
   width: number,
   say: Formatter,
-): void {
-  if (bar.wet_kL === null || bar.dry_kL === null) return;
-  const [low, high] = [x(bar.wet_kL), x(bar.dry_kL)];
+): number {
+  if (wet_kL === null || dry_kL === null) return y;
+  const [low, high] = [x(wet_kL), x(dry_kL)];
   svg
     .append("path")
     .attr("class", "measure")
     .attr("d", `M${low},${y - 5}V${y + 5}M${high},${y - 5}V${y + 5}M${low},${y}H${high}`);
-  svg.append("circle").attr("class", "dot").attr("cx", x(bar.need_kL)).attr("cy", y).attr("r", 4);
-  const labels = [`${words.wet} ${say.yearlyBare(bar.wet_kL)}`, `${words.dry} ${say.yearlyBare(bar.dry_kL)}`];
+  svg
+    .append("circle")
+    .attr("class", "dot")
+    .attr("cx", x(bars.at(-1)!.mains_kL))
+    .attr("cy", y)
+    .attr("r", 4);
+  const labels = [`${words.wet} ${say.yearlyBare(wet_kL)}`, `${words.dry} ${say.yearlyBare(dry_kL)}`];
   const widths = labels.map((l) => textWidth(l, 14));
   const xs = spreadRow(
     [
@@ -96,45 +101,53 @@ function whisker(
       .attr("y", y + 24)
       .text(text);
   });
+  return y + 30;
+}
+
+function barLabels(bar: Bar, x: (kL: number) => number, say: Formatter): RowLabel[] {
+  const labels = [{ text: words.label(bar.name, say.yearly(bar.mains_kL)), ink: "mains", x: 0 }];
+  if (bar.tanks_kL > 0)
+    labels.push({ text: words.tanks(say.yearly(bar.tanks_kL)), ink: "tank", x: x(bar.mains_kL) });
+  return labels;
 }
 
 /** Draws the bars to the width there is. */
-export function drawAnswerBar(svgNode: SVGSVGElement, bar: AnswerBar, width: number, say: Formatter): Drawn {
+export function drawAnswerBar(
+  svgNode: SVGSVGElement,
+  answer: AnswerBar,
+  width: number,
+  say: Formatter,
+): Drawn {
   const svg = select<SVGSVGElement, undefined>(svgNode);
   defineTextures(svg);
-  const x = scaleLinear([0, bar.most_kL || 1], [0.5, width - 1]);
+  const x = scaleLinear([0, answer.most_kL || 1], [0.5, width - 1]);
+  const { today } = answer;
+  const last_kL = answer.bars.at(-1)!.mains_kL;
   let y = 0;
-  if (bar.today_kL !== null) {
-    const both = Math.min(bar.today_kL, bar.need_kL);
+  if (today) {
+    const both = Math.min(today.mains_kL, last_kL);
     y += 16;
-    writeRow(
-      svg,
-      [{ text: words.label(words.today, say.yearly(bar.today_kL)), ink: "mains", x: 0 }],
-      y,
-      width,
-    );
+    writeRow(svg, barLabels(today, x, say), y, width);
     y += 8;
     block(svg, x(0), y, x(both) - x(0), fills.mains, "mains");
-    block(svg, x(both), y, x(bar.today_kL) - x(both), fills.mainsBeyond, "beyond");
+    block(svg, x(both), y, x(today.mains_kL) - x(both), fills.mainsBeyond, "beyond");
     y += BAR_PX + 18;
-    const change_kL = bar.today_kL - bar.need_kL;
+    const change_kL = today.mains_kL - last_kL;
     if (Math.abs(x(change_kL) - x(0)) > 1) {
       const text = (change_kL > 0 ? words.lessBy : words.moreBy)(say.yearly(Math.abs(change_kL)));
-      dimension(svg, x(both), x(Math.max(bar.today_kL, bar.need_kL)), y, text, width);
+      dimension(svg, x(both), x(Math.max(today.mains_kL, last_kL)), y, text, width);
       y += 20;
     }
   }
-  y += 16;
-  const needLabels = [{ text: words.label(words.need, say.yearly(bar.need_kL)), ink: "mains", x: 0 }];
-  const tanksText = words.tanks(say.yearly(bar.tanks_kL));
-  if (bar.tanks_kL > 0) needLabels.push({ text: tanksText, ink: "tank", x: x(bar.need_kL) });
-  writeRow(svg, needLabels, y, width);
-  y += 8;
-  block(svg, x(0), y, x(bar.need_kL) - x(0), fills.mains, "mains");
-  block(svg, x(bar.need_kL), y, x(bar.tanks_kL) - x(0), fills.tank, "tank");
-  y += BAR_PX + 16;
-  whisker(svg, bar, x, y, width, say);
-  y += bar.wet_kL === null ? 0 : 30;
+  for (const bar of answer.bars) {
+    y += 16;
+    writeRow(svg, barLabels(bar, x, say), y, width);
+    y += 8;
+    block(svg, x(0), y, x(bar.mains_kL) - x(0), fills.mains, "mains");
+    block(svg, x(bar.mains_kL), y, x(bar.tanks_kL) - x(0), fills.tank, "tank");
+    y += BAR_PX + 16;
+  }
+  y = whisker(svg, answer, x, y, width, say);
   return {
     height: y,
     ruler: { left: 0, right: width, y },

@@ -103,6 +103,11 @@ export const answer = {
     today,
     " a year; watered to need, from the roofs and tanks there are, they would take ",
     need,
+    ". ",
+  ],
+  withMeasures: (count: number, plan: Slot): Sentence => [
+    count === 1 ? "With the measure chosen it would be " : `With the ${count} measures chosen it would be `,
+    plan,
     ".",
   ],
   short: (short: Slot, year: string): Sentence => [
@@ -135,7 +140,7 @@ export const answer = {
   toNeed: (need: Slot): Sentence => [
     "Watered to need, from the roofs and tanks there are, all of it would take ",
     need,
-    " a year.",
+    " a year. ",
   ],
   noSaving: "How the gardens are watered today is not known, so no saving is claimed.",
   bedsShort: (names: readonly string[], short: Slot): Sentence => [
@@ -202,6 +207,8 @@ export const plate = {
         : `In a mean year the gardens take ${today} of mains water and need ${need}`,
     less: (today: string, need: string) =>
       `In a mean year the gardens get ${today} of mains water and need ${need}`,
+    planned: (today: string, plan: string) =>
+      `In a mean year the gardens take ${today} of mains water, as planned ${plan}`,
     only: (need: string) => `In a mean year the gardens need ${need} of mains water`,
     withTanks: (tanks: string) => `, beside ${tanks} from the tanks`,
     about: "Two bars: mains water taken today, and what the same gardens take watered to need.",
@@ -211,9 +218,10 @@ export const plate = {
     tanks: (volume: string) => `tanks: ${volume}`,
     lessBy: (volume: string) => `${volume} less`,
     moreBy: (volume: string) => `${volume} more`,
+    plan: "as planned",
     dry: "dry year",
     wet: "wet year",
-    columns: ["Year", "Today", "Watered to need", "Could be given up"],
+    columns: ["Year", "Today", "Watered to need", "As planned", "Given up"],
     mean: "A mean year",
   },
   months: {
@@ -321,6 +329,11 @@ export const figureWords = {
   key: { measured: "measured", "worked-out": "chosen or worked out", assumed: "assumed, from a table" },
 } as const;
 
+/** A measure's name; watering to need has one of its own. */
+export function measureName(name: string): string {
+  return name === "water-to-need" ? "Watering to need" : name;
+}
+
 export const working = {
   giveUp: "How the middle year came about",
   middleFormula: "middle year: half of all years give up more, half less",
@@ -329,11 +342,19 @@ export const working = {
   shortFormula: "short = watered to need − today",
   needYear: (year: string) => `What was needed in ${year}`,
   today: "How today’s mains water came about",
-  todayFormula:
-    "habit = minutes × litres a minute × days; mains = habit − what tanks give + draws they are short of + leaks",
+  mainsFormula: "mains = asked by beds, draws, top-up and leaks − what tanks give in their place",
+  habitFormula: "habit of a bed = minutes × litres a minute, on its days",
+  asked: (all: string, tanks: string) => `${all} − ${tanks}`,
+  draws: "draws on tanks, all that they ask",
+  topUp: "filled up from the mains",
+  yearPlanFormula: "given up = today − as planned",
+  shortPlanFormula: "short = as planned − today",
+  plan: "How the plan’s mains water came about",
+  planFormula: "planned = today − Σ of what each measure gives up, mean a year",
+  planSource: "Each measure’s share is the same whatever order they are done in (Shapley value)",
   need: "How the need came about",
   tanks: "what tanks give in place of mains",
-  leaks: "leaks, as surveyed",
+  always: "leaks, and uses not on a tank yet",
   habit: (name: string) => `${name}, by today’s habit`,
   bedNeed: (name: string) => `${name}, to need`,
   tanksTitle: "How the tanks’ part came about",
