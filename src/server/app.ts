@@ -13,6 +13,7 @@ import { addEstimate } from "./routes/estimate.ts";
 import { addHealth } from "./routes/health.ts";
 import { addPage } from "./routes/page.ts";
 import { addSchemas } from "./routes/schema.ts";
+import { addSites } from "./routes/sites.ts";
 
 /** Builds the server from its parts; listening is main's. */
 export function createApp<Survey extends { beds: readonly unknown[] }>(parts: ServerParts<Survey>): Hono {
@@ -42,6 +43,7 @@ export function createApp<Survey extends { beds: readonly unknown[] }>(parts: Se
   addEstimate(app, parts);
   addSchemas(app, parts.schemas);
   addDemo(app, parts.demo);
+  if (parts.store) addSites(app, parts.store);
   addHealth(app);
   addPage(app, parts.page);
   addOpenApi(app, parts.version, parts.schemas);

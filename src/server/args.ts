@@ -3,10 +3,13 @@ import { serverWords } from "../words/en/server.ts";
 
 export interface ServerArgs {
   port: number;
+  /** Folder of the file that everything is kept in. */
+  data: string;
   help: boolean;
 }
 
 export const defaultPort = 8017;
+export const defaultFolder = "grounds-data";
 const ownHosts = ["127.0.0.1", "localhost"];
 
 /** Reads the command line, or gives every sentence that says what is wrong with it. */
@@ -19,7 +22,7 @@ export function readArgs(args: readonly string[]): ServerArgs | { faults: string
     tokens: true,
   });
   const faults: string[] = [];
-  const found: ServerArgs = { port: defaultPort, help: false };
+  const found: ServerArgs = { port: defaultPort, data: defaultFolder, help: false };
   for (const token of tokens) {
     if (token.kind === "positional") faults.push(serverWords.unknownOption(token.value));
     if (token.kind !== "option") continue;
@@ -28,6 +31,8 @@ export function readArgs(args: readonly string[]): ServerArgs | { faults: string
     else if (token.value === undefined) faults.push(serverWords.optionNeedsValue(token.rawName));
     else if (token.name === "host" && !ownHosts.includes(token.value)) {
       faults.push(serverWords.hostRefused(token.value));
+    } else if (token.name === "data") {
+      found.data = token.value;
     } else if (token.name === "port") {
       if (isPort(token.value)) found.port = Number(token.value);
       else faults.push(serverWords.portForm(token.value));
@@ -39,6 +44,7 @@ export function readArgs(args: readonly string[]): ServerArgs | { faults: string
 const options = {
   port: { type: "string" },
   host: { type: "string" },
+  data: { type: "string" },
   help: { type: "boolean", short: "h" },
 } as const;
 

@@ -21,7 +21,8 @@ export async function readJson(c: Context): Promise<unknown> {
   }
 }
 
-function decode(bytes: ArrayBuffer): string {
+/** Bytes as the UTF-8 text that they must be. */
+export function decode(bytes: ArrayBuffer): string {
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {

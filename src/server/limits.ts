@@ -6,4 +6,6 @@ export const limits = {
   depth: 40,
   /** Beds × days of weather: a hundred beds for 200 years, and more. */
   bedDays: 10_000_000,
+  /** A survey with faults, kept as it was typed. */
+  draft_characters: 5_000_000,
 } as const;

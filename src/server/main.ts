@@ -1,3 +1,4 @@
+import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { serverWords } from "../words/en/server.ts";
 import { createApp } from "./app.ts";
@@ -9,6 +10,8 @@ import type { PageFile } from "./parts.ts";
 import { printDemo } from "./print-demo.ts";
 import { realParts } from "./real-parts.ts";
 import { stopGracefully } from "./stop.ts";
+import { CannotOpenStore, openStore, type Store } from "./store/open.ts";
+import { surroundings } from "./store/surroundings.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -22,21 +25,37 @@ async function main(): Promise<number | undefined> {
     console.log(serverWords.help);
     return 0;
   }
+  const store = openedStore(args.data);
+  if (store === null) return 1;
   printDemo(root);
   const page = await builtPage();
   let port = args.port;
-  const app = createApp(realParts(root, () => port, page));
+  const app = createApp({ ...realParts(root, () => port, page), store });
   try {
     const server = await listen(app, args.port);
     port = portOf(server);
     console.log(serverWords.listening(`http://127.0.0.1:${port}/`));
-    stopOnSignal(() => stopGracefully(server));
+    stopOnSignal(async () => {
+      await stopGracefully(server);
+      store.db.close();
+    });
   } catch (error) {
     if (!(error instanceof CannotListen)) throw error;
     console.error(error.message);
     return 1;
   }
   return undefined;
+}
+
+/** The store of a data folder; null where it cannot be used, and the terminal says why. */
+function openedStore(folder: string): Store | null {
+  try {
+    return openStore(resolve(folder), surroundings);
+  } catch (error) {
+    if (!(error instanceof CannotOpenStore)) throw error;
+    console.error(error.message);
+    return null;
+  }
 }
 
 /** The page's files; none where it cannot be built, and the terminal says so. */

@@ -1,6 +1,7 @@
 import type { WeatherRecord } from "../engine/weather/record.ts";
 import type { DocumentSchemas } from "./openapi.ts";
 import type { Fault } from "./problem.ts";
+import type { Store } from "./store/open.ts";
 
 /** What reading a document gives: the document, or every fault in it. */
 export type Read<T> = { ok: true; value: T } | { ok: false; faults: readonly Fault[] };
@@ -33,6 +34,8 @@ export interface ServerParts<Survey extends { beds: readonly unknown[] }> {
   estimate(survey: Survey, record: WeatherRecord | null): Read<object>;
   demo: Demo;
   page: readonly PageFile[];
+  /** Where sites are kept; without it there are none. */
+  store?: Store;
   /** Where faults of the program itself are told. */
   logFault(error: unknown): void;
 }

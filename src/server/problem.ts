@@ -36,22 +36,26 @@ export class Problem extends Error {
 const listedFaults = "/api/openapi.json#/components/schemas/Problem";
 
 /**
- * The answer to a request that could not be met.
+ * What is said of a request that could not be met.
  * @source RFC 9457, section 3
  */
-export function problemResponse(
-  c: Context,
-  problem: Problem,
-  headers: Record<string, string> = {},
-): Response {
-  const document: z.infer<typeof problemSchema> = {
+export function problemDocument(problem: Problem): z.infer<typeof problemSchema> {
+  return {
     type: problem.faults.length > 0 ? listedFaults : "about:blank",
     title: problemTitles[problem.status],
     status: problem.status,
     detail: problem.message,
     faults: problem.faults.map(({ path, sentence }) => ({ path, sentence })),
   };
-  return c.body(JSON.stringify(document), problem.status, {
+}
+
+/** The answer to a request that could not be met. */
+export function problemResponse(
+  c: Context,
+  problem: Problem,
+  headers: Record<string, string> = {},
+): Response {
+  return c.body(JSON.stringify(problemDocument(problem)), problem.status, {
     "Content-Type": "application/problem+json",
     "Cache-Control": "no-store",
     ...headers,

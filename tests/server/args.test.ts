@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { readArgs } from "../../src/server/args.ts";
 
 test("without options the port is 8017", () => {
-  expect(readArgs([])).toEqual({ port: 8017, help: false });
+  expect(readArgs([])).toEqual({ port: 8017, data: "grounds-data", help: false });
 });
 
 test.each([
@@ -10,7 +10,7 @@ test.each([
   [["--port=0"], 0],
   [["--host", "127.0.0.1", "--port", "65535"], 65535],
 ])("%j", (args, port) => {
-  expect(readArgs(args)).toEqual({ port, help: false });
+  expect(readArgs(args)).toEqual({ port, data: "grounds-data", help: false });
 });
 
 test.each(["65536", "-1", "80.5", "http", "", "1e3", "０"])(
@@ -21,6 +21,10 @@ test.each(["65536", "-1", "80.5", "http", "", "1e3", "０"])(
     });
   },
 );
+
+test("the data folder is the one that is named", () => {
+  expect(readArgs(["--data", "/srv/grounds"])).toEqual({ port: 8017, data: "/srv/grounds", help: false });
+});
 
 test.each(["0.0.0.0", "::", "192.168.1.20"])("host %s is refused until access is controlled", (host) => {
   expect(readArgs(["--host", host])).toEqual({ faults: [expect.stringMatching(/access control/)] });
