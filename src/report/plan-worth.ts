@@ -1,5 +1,6 @@
+import type { WateredBy } from "../engine/bed-variant.ts";
 import type { Frame } from "../engine/frame.ts";
-import { type SetEvaluator, setEvaluator, type WateredBy } from "../engine/set-evaluator.ts";
+import { type SetEvaluator, setEvaluator } from "../engine/set-evaluator.ts";
 import { type Share, shapley } from "../engine/shapley.ts";
 import { meanMonths_L, type Tally, total_L } from "../engine/tally.ts";
 import { savedMoney, type Tariff } from "../engine/tariff.ts";

@@ -76,6 +76,11 @@ function checkClashes(chosen: Row[], faults: FaultCollector): void {
   }
 }
 
+/** Keys of the fields that a measure sets, whichever its change. */
+export function fieldsSetBy(measure: Row): string[] {
+  return changes.flatMap((change) => fieldsSet(measure, change)).map(({ key }) => key);
+}
+
 function sameGroup(a: Row, b: Row): boolean {
   const group = textAt(a, "oneOf");
   return group !== null && group === textAt(b, "oneOf");
