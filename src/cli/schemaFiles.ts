@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { roundsSchema } from "../report/rounds-schema.ts";
 import { reportSchema } from "../report/schema.ts";
+import { siteSchema } from "../survey/schema/site-document.ts";
 import { surveySchema } from "../survey/schema/survey.ts";
 import { subject } from "../words/en/fields.ts";
 
@@ -10,6 +11,7 @@ export function schemaFiles(): { name: string; text: string }[] {
     schemaFile("grounds-survey.schema.json", "Grounds survey", surveySchema, subject),
     schemaFile("grounds-report.schema.json", "Grounds report", reportSchema, null),
     schemaFile("grounds-rounds.schema.json", "Grounds rounds", roundsSchema, null),
+    schemaFile("grounds-site.schema.json", "Grounds site", siteSchema, subject),
   ];
 }
 
