@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import type { Working } from "../../src/explain/working.ts";
-import { aside, page, plate, type Sentence } from "../../src/words/en/page.ts";
+import { aside, page, type Sentence } from "../../src/words/en/page.ts";
+import { plate } from "../../src/words/en/plates.ts";
 import { answerBarChart } from "../charts/answer-bar/chart.ts";
 import type { Chart } from "../charts/chart.ts";
 import { monthsChart } from "../charts/months/chart.ts";

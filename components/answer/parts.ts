@@ -1,6 +1,6 @@
 import { css, html, nothing, type TemplateResult } from "lit";
 import type { AnswerView } from "../../src/report/view.ts";
-import { plate } from "../../src/words/en/page.ts";
+import { plate } from "../../src/words/en/plates.ts";
 
 /** The sheet: text and figures, and beside them a ruled margin that takes its place in the text where it is narrow. */
 export const sheet = css`

@@ -1,12 +1,6 @@
 import type { Given, Working } from "../../src/explain/working.ts";
-import {
-  type AnswerView,
-  type Asked,
-  type BedView,
-  isShort,
-  type YearFigures,
-} from "../../src/report/view.ts";
-import { measureName, working as words } from "../../src/words/en/page.ts";
+import type { AnswerView, Asked, BedView, YearFigures } from "../../src/report/view.ts";
+import { measureName, working as words } from "../../src/words/en/workings.ts";
 import { type Formatter, NBSP } from "../../src/words/format.ts";
 
 /** A volume of a year, exact to the litre or gallon: workings do not round as sentences do. */
@@ -161,7 +155,7 @@ function tanks(view: AnswerView, say: Formatter): Working {
 }
 
 function bedsShort(view: AnswerView, say: Formatter): Working {
-  const short = view.beds.filter(isShort);
+  const short = view.beds.filter((b) => b.lacks);
   return {
     title: words.shortTitle,
     steps: short.map((b) => ({

@@ -9,15 +9,12 @@ import { base, pressable } from "../look/base.ts";
 import { Compute } from "./compute.ts";
 import { LIMIT_BYTES, type PutIn, type Refused, readPutIn } from "./files.ts";
 import { frame } from "./frame.ts";
-import type { ToldFault, Which } from "./messages.ts";
+import { header } from "./header.ts";
+import type { Which } from "./messages.ts";
+import { type FaultList, ownPart } from "./own.ts";
 import { keepUnits, readUnits } from "./preferences.ts";
 
 type State = "loading" | "working" | "ready" | "empty";
-
-interface FaultList {
-  title: string;
-  faults: readonly ToldFault[];
-}
 
 /** The page: its frame, the answer, and the files that anyone puts in. */
 export class Page extends LitElement {
@@ -202,10 +199,22 @@ export class Page extends LitElement {
     const ready = this.view !== null;
     return html`
       <a class="skip" href="#answer" @click=${this.reGo}>${page.skip}</a>
-      ${this.header()}
+      ${header({
+        view: this.view,
+        demo: this.demo,
+        units: this.say.system,
+        setUnits: (units) => this.setUnits(units),
+        go: this.reGo,
+      })}
       <main>
         ${this.view ? html`<gwb-answer .view=${this.view} .say=${this.say}></gwb-answer>` : this.waiting()}
-        ${this.ownPart()}
+        ${ownPart({
+          lists: this.lists,
+          held: this.held,
+          answered: this.view !== null,
+          again: this.demo || this.state === "loading" ? null : () => void this.showDemo(),
+          take: (files, of) => void this.take(files, of),
+        })}
       </main>
       <footer>${page.foot}</footer>
       <p class="unseen" role="status">${this.spoken}</p>
@@ -220,116 +229,11 @@ export class Page extends LitElement {
     if (link.hash === location.hash) this.goTo();
   };
 
-  private header() {
-    const { view } = this;
-    const places = view && view.standing !== "no-beds" ? (["answer", "thirst", "tanks", "own"] as const) : [];
-    return html`<header>
-      <div class="name">
-        <h1 tabindex="-1">${view?.site ?? page.title}</h1>
-        ${
-          view
-            ? html`<p class="quiet">${page.wordsForHeader(view.weather.from.slice(0, 4), view.weather.to.slice(0, 4))}</p>`
-            : nothing
-        }
-      </div>
-      <div class="ways">
-        ${
-          places.length > 0
-            ? html`<nav aria-label=${page.navigation}>
-                ${places.map((p) => html`<a href="#${p}" @click=${this.reGo}>${page.places[p]}</a>`)}
-              </nav>`
-            : nothing
-        }
-        ${
-          view
-            ? html`<fieldset>
-                <legend class="unseen">${page.units}</legend>
-                ${this.unitChoice("metric", page.metric)} ${this.unitChoice("us", page.us)}
-              </fieldset>`
-            : nothing
-        }
-      </div>
-    </header>
-    ${
-      this.demo && view
-        ? html`<p class="invented">${page.invented} <a href="#own" @click=${this.reGo}>${page.putInOwn}</a></p>`
-        : nothing
-    }`;
-  }
-
-  private unitChoice(units: UnitSystem, words: string) {
-    return html`<label>
-      <input type="radio" name="units" .checked=${this.say.system === units} @change=${() => this.setUnits(units)} />
-      <span>${words}</span>
-    </label>`;
-  }
-
   private waiting() {
     if (this.state === "empty") return nothing;
     return html`<section class="waiting" aria-busy="true">
       <p class="headline">${own.working}</p>
     </section>`;
-  }
-
-  private ownPart() {
-    const faulty = this.lists.length > 0;
-    return html`<section id="own" tabindex="-1" aria-labelledby="own-name">
-      <h2 id="own-name">${own.heading}</h2>
-      ${
-        faulty
-          ? html`<div class="faults">
-              ${this.lists.map(
-                (list) => html`<h3>${list.title}</h3>
-                  ${
-                    list.faults.length > 0
-                      ? html`<ol>
-                          ${list.faults.map(
-                            (f) =>
-                              html`<li>${f.path ? html`<code>${f.path}</code> ` : nothing}${f.sentence}</li>`,
-                          )}
-                        </ol>`
-                      : nothing
-                  }`,
-              )}
-              ${this.view && this.lists.some((l) => l.faults.length > 0) ? html`<p>${own.faultsHelp}</p>` : nothing}
-            </div>`
-          : nothing
-      }
-      <div class="entry">
-        <p class="lead">${own.lead}</p>
-        ${this.chooser("survey", own.survey, own.surveyHint, ".json,application/json")}
-        ${this.chooser("weather", own.weather, own.weatherHint, ".csv,text/csv,text/plain")}
-        ${
-          this.demo || this.state === "loading"
-            ? nothing
-            : html`<p><button class="plain" @click=${() => this.showDemo()}>${own.again}</button></p>`
-        }
-      </div>
-    </section>`;
-  }
-
-  private chooser(of: Which, name: string, hint: string, accept: string) {
-    const held = this.held[of];
-    const missing = !held && Object.keys(this.held).length > 0;
-    return html`<div class="file">
-      <p><strong id="${of}-name">${name}</strong> <span class="quiet" id="${of}-hint">${hint}</span></p>
-      <p class="put">
-        <label class="press">
-          <input type="file" accept=${accept} aria-labelledby="${of}-name" aria-describedby="${of}-hint"
-            @change=${(event: Event) => this.chosen(event, of)} />
-          <span>${own.choose}</span>
-        </label>
-        ${held ? html`<span>${own.have(held.name)}</span>` : nothing}
-        ${missing ? html`<span>${of === "survey" ? own.stillSurvey : own.stillWeather}</span>` : nothing}
-      </p>
-    </div>`;
-  }
-
-  private chosen(event: Event, of: Which): void {
-    const input = event.target as HTMLInputElement;
-    const files = [...(input.files ?? [])];
-    input.value = "";
-    if (files.length > 0) void this.take(files, of);
   }
 }
 

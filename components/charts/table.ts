@@ -30,15 +30,21 @@ export function tableOf(chart: Chart): TemplateResult {
   `;
 }
 
+/** A text that a spreadsheet would take for a formula stays a text. */
+function asCell(cell: Cell): string {
+  return typeof cell === "string" && /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : String(cell);
+}
+
 /** Hands the table over as a file: numbers in full, in the units shown. */
 export async function takeCsv(chart: Chart): Promise<void> {
-  const { unparse } = (await import("papaparse")).default;
-  const text = unparse(
-    { fields: chart.table.columns.map((c) => c.name), data: chart.table.rows.map((row) => [...row]) },
-    { newline: "\n", escapeFormulae: true },
+  const { writeCsv } = await import("../../src/files/csv.ts");
+  const { columns, rows } = chart.table;
+  const text = writeCsv(
+    columns.map((c) => c.name),
+    rows.map((row) => row.map(asCell)),
   );
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([`${text}\n`], { type: "text/csv" }));
+  link.href = URL.createObjectURL(new Blob([text], { type: "text/csv" }));
   link.download = `${chart.id}.csv`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);

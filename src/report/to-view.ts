@@ -14,6 +14,9 @@ import {
 } from "./view.ts";
 import type { WorkedOut } from "./work-out.ts";
 
+/** A tenth of a year's need: what is closer is not called too little. */
+const NEAR_SHARE = 0.1;
+
 const MS_PER_DAY = 86_400_000;
 
 /** Days that a record has of each calendar month. */
@@ -63,6 +66,7 @@ function bedView(worked: WorkedOut, report: GroundsReport, index: number): BedVi
     today_L_week: run.habitByMonth_L && weekly(run.habitByMonth_L, days),
     short_L_year: perYear(short_L, outcome.days),
     beyond_L_year: perYear(beyond_L, outcome.days),
+    lacks: run.habitByMonth_L !== null && short_L - beyond_L > NEAR_SHARE * run.gross_L,
     stressDays_year: row.stressDays_year,
     establishing_L_year: row.establishing_L_year ?? null,
     index,

@@ -22,6 +22,8 @@ export interface BedView {
   /** What a year lacks, and what it has beyond need, by the month: they may stand side by side. */
   short_L_year: number;
   beyond_L_year: number;
+  /** Whether today it gets clearly less than it needs over a year. */
+  lacks: boolean;
   stressDays_year: number;
   establishing_L_year: number | null;
   index: number;
@@ -116,19 +118,6 @@ export interface AnswerView {
   asked: { today: Asked; need: Asked };
   assumed: readonly ReportAssumed[];
   cautions: readonly { code: Caution["code"]; sentence: string }[];
-}
-
-/** A tenth of a year's need: what is closer is not called over or under. */
-const NEAR_SHARE = 0.1;
-
-/** Whether a bed gets clearly less than it needs over a year. */
-export function isShort(bed: BedView): boolean {
-  return bed.today_L_week !== null && bed.short_L_year - bed.beyond_L_year > NEAR_SHARE * bed.gross_L_year;
-}
-
-/** Whether a bed gets clearly more than it can use over a year. */
-export function isOver(bed: BedView): boolean {
-  return bed.today_L_week !== null && bed.beyond_L_year - bed.short_L_year > NEAR_SHARE * bed.gross_L_year;
 }
 
 /** A bed that somebody could water: rain-only beds stand apart from every draw and total. */

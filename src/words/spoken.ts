@@ -1,4 +1,4 @@
-import { type AnswerView, isShort } from "../report/view.ts";
+import type { AnswerView } from "../report/view.ts";
 import { answer, fractionWords, type Sentence, type Slot, yearWords } from "./en/page.ts";
 import type { Formatter } from "./format.ts";
 
@@ -65,7 +65,7 @@ export function speak(view: AnswerView, say: Formatter): Spoken {
 }
 
 function bedsShort(view: AnswerView, say: Formatter): Sentence | null {
-  const short = view.beds.filter((b) => b.supply !== "none" && isShort(b));
+  const short = view.beds.filter((b) => b.supply !== "none" && b.lacks);
   if (short.length === 0) return null;
   const missing_L = short.reduce((sum, b) => sum + b.gross_L_year - (b.habit_L_year ?? 0), 0);
   const names = short.map((b) => b.name);

@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { select } from "d3-selection";
-import { plate } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import type { Drawn } from "../chart.ts";
 import { spreadRow } from "../labels.ts";

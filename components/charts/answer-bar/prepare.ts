@@ -1,5 +1,6 @@
 import type { AnswerView } from "../../../src/report/view.ts";
-import { fractionWords, plate } from "../../../src/words/en/page.ts";
+import { fractionWords } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
 

@@ -1,11 +1,12 @@
 import { scaleLinear } from "d3-scale";
 import { select } from "d3-selection";
-import { plate } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import { axisRoom, hairlines, monthRow } from "../axis.ts";
 import { type Words, writeCallouts } from "../callouts.ts";
 import type { Drawn } from "../chart.ts";
 import type { Box } from "../labels.ts";
+import { between, steps } from "../steps.ts";
 import { drawTape } from "../tape.ts";
 import { defineTextures, fills } from "../textures.ts";
 import type { Months, Source } from "./prepare.ts";
@@ -45,26 +46,6 @@ interface Frame {
   top: number;
   bottom: number;
   month: number;
-}
-
-/** A stepped line over twelve months of equal width. */
-export function steps(values: readonly number[], x: (m: number) => number, y: (v: number) => number): string {
-  return values.map((v, m) => `${m === 0 ? "M" : "L"}${x(m)},${y(v)}L${x(m + 1)},${y(v)}`).join("");
-}
-
-/** The area between two stepped lines where the upper is above the lower. */
-export function between(
-  upper: readonly number[],
-  lower: readonly number[],
-  x: (m: number) => number,
-  y: (v: number) => number,
-): string {
-  return upper
-    .map((u, m) => {
-      const l = lower[m]!;
-      return u > l ? `M${x(m)},${y(u)}H${x(m + 1)}V${y(l)}H${x(m)}Z` : "";
-    })
-    .join("");
 }
 
 function labels(months: Months, frame: Frame, x: (m: number) => number, y: (v: number) => number): Words[] {

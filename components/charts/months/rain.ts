@@ -1,9 +1,9 @@
 import { scaleLinear } from "d3-scale";
-import { plate } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import type { Svg } from "../measure.ts";
+import { between } from "../steps.ts";
 import { fills } from "../textures.ts";
-import { between } from "./draw.ts";
 
 /** Height of the wettest month's strokes. */
 export const RAIN_PX = 74;

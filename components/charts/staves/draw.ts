@@ -1,11 +1,11 @@
 import { scaleLinear } from "d3-scale";
 import { select } from "d3-selection";
-import { plate } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import { type Formatter, NBSP } from "../../../src/words/format.ts";
 import { monthRow } from "../axis.ts";
 import type { Drawn } from "../chart.ts";
 import { type Svg, wrap } from "../measure.ts";
-import { between, steps } from "../months/draw.ts";
+import { between, steps } from "../steps.ts";
 import { drawTape } from "../tape.ts";
 import { defineTextures, fills } from "../textures.ts";
 import type { Stave, Staves } from "./prepare.ts";

@@ -1,5 +1,6 @@
 import type { AnswerView, BedView } from "../../../src/report/view.ts";
-import { kindWords, plate, thirstWords } from "../../../src/words/en/page.ts";
+import { kindWords, thirstWords } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
 

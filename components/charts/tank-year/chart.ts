@@ -1,5 +1,5 @@
 import type { TankView } from "../../../src/report/view.ts";
-import { plate } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import type { Chart } from "../chart.ts";
 import { drawTankYear } from "./draw.ts";

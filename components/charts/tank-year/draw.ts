@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { select } from "d3-selection";
 import { area, line } from "d3-shape";
-import { plate } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import { axisRoom } from "../axis.ts";
 import { writeCallouts } from "../callouts.ts";

@@ -1,5 +1,5 @@
 import type { TankView } from "../../../src/report/view.ts";
-import { plate } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import { type Formatter, NBSP } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
 

@@ -1,4 +1,4 @@
-import { plate } from "../../../src/words/en/page.ts";
+import { plate } from "../../../src/words/en/plates.ts";
 import { type Svg, textWidth } from "../measure.ts";
 import { fills } from "../textures.ts";
 

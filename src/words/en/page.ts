@@ -67,7 +67,8 @@ export function fractionWords(share: number): string | null {
   return `about ${best[1]}`;
 }
 
-function and(names: readonly string[]): string {
+/** Names in a row: a, b and c. */
+export function and(names: readonly string[]): string {
   if (names.length <= 1) return names[0] ?? "";
   return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }
@@ -191,106 +192,6 @@ export const aside = {
   assumedList: "Which, and from where",
 } as const;
 
-export const plate = {
-  numbers: "The numbers behind it",
-  csv: "Take this table as a CSV file",
-  readHint: "Move along the ruler to read a value.",
-  show: "Show",
-  allBeds: "all beds together",
-  year: "Year",
-  earlier: "Earlier year",
-  later: "Later year",
-  bar: {
-    more: (share: string | null, today: string, need: string) =>
-      share
-        ? `In a mean year the gardens take ${share} more mains water than they need`
-        : `In a mean year the gardens take ${today} of mains water and need ${need}`,
-    less: (today: string, need: string) =>
-      `In a mean year the gardens get ${today} of mains water and need ${need}`,
-    planned: (today: string, plan: string) =>
-      `In a mean year the gardens take ${today} of mains water, as planned ${plan}`,
-    only: (need: string) => `In a mean year the gardens need ${need} of mains water`,
-    withTanks: (tanks: string) => `, beside ${tanks} from the tanks`,
-    about: "Two bars: mains water taken today, and what the same gardens take watered to need.",
-    today: "today",
-    need: "to need",
-    label: (which: string, volume: string) => `${which}, mains: ${volume}`,
-    tanks: (volume: string) => `tanks: ${volume}`,
-    lessBy: (volume: string) => `${volume} less`,
-    moreBy: (volume: string) => `${volume} more`,
-    plan: "as planned",
-    dry: "dry year",
-    wet: "wet year",
-    columns: ["Year", "Today", "Watered to need", "As planned", "Given up"],
-    mean: "A mean year",
-  },
-  months: {
-    peak: (name: string, month: string, volume: string) =>
-      `${name} ${name === "The gardens" ? "need" : "needs"} most in ${month}: ${volume} a week`,
-    gardens: "The gardens",
-    quiet: (from: string, to: string) => `; from ${from} to ${to} rain does the work`,
-    beyond: (months: string) => `, and get more than they can use in ${months}`,
-    none: (name: string) => `${name}: rain is enough all year`,
-    rainAxis: (unit: string) => `${unit} of rain a week`,
-    axis: (unit: string) => `${unit} a week`,
-    need: "what the plants need",
-    today: "what they get today",
-    todayOne: "what it gets today",
-    beyondLabel: "more than the plants can use",
-    columns: ["Month", "Needed a week", "Given today a week", "Rain a week"],
-    about: (name: string) =>
-      `${name}, month by month in a mean year: watering needed, watering given today, and rain.`,
-    reading: (month: string, need: string, today: string | null, rain: string, unit: string) =>
-      `${month}: need ${need}${today === null ? "" : `, today ${today}`} ${unit} a week; rain ${rain}`,
-  },
-  staves: {
-    finding: (thirsty: string, frugal: string) =>
-      `Bed by bed, from thirsty to frugal: ${thirsty} first, ${frugal} last`,
-    findingOne: (name: string) => `${name} through the year`,
-    findingNone: "No beds yet",
-    about: "Each bed’s litres a week by month, under the rain of the same months.",
-    rain: "Rain",
-    bed: "Bed",
-    never: "rain is enough",
-    unit: (unit: string) => `${unit} a week`,
-    year: "In a year",
-    inMonth: (month: string) => `a week in ${month}`,
-    rainUnit: "a week, by month",
-    wateredWords: (thirst: string) => `watered ${thirst}`,
-    todayUnknown: "today not known",
-    rainReading: (month: string, rain: string) => `${month}: rain ${rain} a week`,
-    reading: (month: string, rain: string, beds: string) => `${month}: rain ${rain} a week. ${beds}`,
-  },
-  tank: {
-    short: (name: string, days: string, year: string) => `${name}: short on ${days} days of ${year}`,
-    shortOne: (name: string, year: string) => `${name}: short on one day of ${year}`,
-    never: (name: string, year: string) => `${name}: never short in ${year}`,
-    andSpills: (volume: string) => `, and spills ${volume}`,
-    notUsed: (name: string) => `${name} is not in use`,
-    noCapacity: (name: string) => `${name} holds nothing: its size is 0`,
-    noDraw: (name: string, year: string) => `${name}: nothing was asked of it in ${year}`,
-    theRecord: "the record",
-    outlet: "outlet",
-    spilled: "spilled",
-    shortDays: (n: string) => `short on ${n} days`,
-    shortDay: "short on one day",
-    axis: (unit: string) => unit,
-    about: (name: string, year: string) =>
-      `${name} in section, and its level at the end of each day of ${year}, watered to need.`,
-    reading: (day: string, level: string, share: string, spill: string | null, short: boolean) =>
-      `${day}: ${level}, ${share} full${spill === null ? "" : `; ${spill} spilled`}${short ? "; short" : ""}`,
-    columns: ["Date", "Level at the end of the day", "Spilled", "Short"],
-    yes: "yes",
-    no: "no",
-    serves: (names: readonly string[]) => `It serves ${and(names)}.`,
-    meanYear: (inflow: string, drawn: string, spilled: string) =>
-      `In a mean year ${inflow} run in, ${drawn} are drawn and ${spilled} spill.`,
-    term: (share: string) =>
-      `Trade term: volumetric reliability ${share}, the share of what was asked for that the tank gave.`,
-  },
-  none: "No tank in this survey.",
-} as const;
-
 export const own = {
   heading: "Your own grounds",
   lead: "Drop a survey and a weather record anywhere on this page, or choose them here. They are read and worked out in this browser; they are not sent anywhere and not kept.",
@@ -327,46 +228,4 @@ export const figureWords = {
   given: "What went in",
   sources: "Sources",
   key: { measured: "measured", "worked-out": "chosen or worked out", assumed: "assumed, from a table" },
-} as const;
-
-/** A measure's name; watering to need has one of its own. */
-export function measureName(name: string): string {
-  return name === "water-to-need" ? "Watering to need" : name;
-}
-
-export const working = {
-  giveUp: "How the middle year came about",
-  middleFormula: "middle year: half of all years give up more, half less",
-  year: (year: string) => `How ${year} came about`,
-  yearFormula: "given up = today − watered to need",
-  shortFormula: "short = watered to need − today",
-  needYear: (year: string) => `What was needed in ${year}`,
-  today: "How today’s mains water came about",
-  mainsFormula: "mains = asked by beds, draws, top-up and leaks − what tanks give in their place",
-  habitFormula: "habit of a bed = minutes × litres a minute, on its days",
-  asked: (all: string, tanks: string) => `${all} − ${tanks}`,
-  draws: "draws on tanks, all that they ask",
-  topUp: "filled up from the mains",
-  yearPlanFormula: "given up = today − as planned",
-  shortPlanFormula: "short = as planned − today",
-  plan: "How the plan’s mains water came about",
-  planFormula: "planned = today − Σ of what each measure gives up, mean a year",
-  planSource: "Each measure’s share is the same whatever order they are done in (Shapley value)",
-  need: "How the need came about",
-  tanks: "what tanks give in place of mains",
-  always: "leaks, and uses not on a tank yet",
-  habit: (name: string) => `${name}, by today’s habit`,
-  bedNeed: (name: string) => `${name}, to need`,
-  tanksTitle: "How the tanks’ part came about",
-  tanksFormula: "yield of a day = the lesser of what is asked and what was in the tank the evening before",
-  unknownTitle: "What stands in where today is not known",
-  unknownFormula: "Σ of what these beds take, watered to need",
-  shortTitle: "How the shortfall came about",
-  shortBedFormula: "short = need − given today, a mean year",
-  standsIn: "need stands in: today is not known",
-  sources: {
-    kc: "FAO Irrigation and Drainage Paper 56, chapters 3, 6, 7, 8 (dual crop coefficient)",
-    tank: "Yield after spillage: Jenkins et al. 1978; Fewkes and Butler 2000",
-    quantile: "10, 50 and 90 % points linear between order statistics",
-  },
 } as const;
