@@ -8,7 +8,7 @@ export const siteVersion = 1;
 export const mostVersions = 20_000;
 const longestWords = 50_000;
 
-const versionOf = (survey: z.ZodType) =>
+const versionOf = <Survey extends z.ZodType>(survey: Survey) =>
   z
     .strictObject({
       savedAt: moment("When it was saved, in UTC"),
@@ -22,7 +22,7 @@ const versionOf = (survey: z.ZodType) =>
     })
     .describe("A version saved; its number is its place in the list, from 1");
 
-const documentOf = (survey: z.ZodType) =>
+const documentOf = <Survey extends z.ZodType>(survey: Survey) =>
   z
     .strictObject({
       format: z.literal(siteFormat).describe("Kind of document"),

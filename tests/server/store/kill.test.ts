@@ -1,0 +1,16 @@
+import { expect, test } from "vitest";
+import { freshFolder } from "../sites/helpers.ts";
+import { killAgainAndAgain } from "./kill/kills.ts";
+
+/** Lives from 20 to 210 ms: some end in a first save, some after dozens. */
+function lives(): () => number {
+  let kill = 0;
+  return () => 20 + ((kill++ * 70) % 200);
+}
+
+test("twenty kills while saving lose nothing that was answered for", { timeout: 240_000 }, async () => {
+  const { kills, answered, lost } = await killAgainAndAgain(freshFolder(), 20, lives());
+  expect(lost).toEqual([]);
+  expect(kills).toBe(20);
+  expect(answered).toBeGreaterThan(20);
+});
