@@ -12,7 +12,7 @@ export function nearest(found: string, known: readonly string[]): string | null 
 }
 
 /** Letters to add, drop or change to get from one word to the other. @source Levenshtein 1966 */
-function editSteps(from: string, to: string): number {
+export function editSteps(from: string, to: string): number {
   let row = Array.from({ length: to.length + 1 }, (_, column) => column);
   for (let i = 1; i <= from.length; i++) {
     const next = [i];
