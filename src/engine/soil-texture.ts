@@ -29,14 +29,24 @@ export function textureWater(sand: number, clay: number, om_pct = organicMatter_
 
 /** Eq. 1 */
 function theta1500(s: number, c: number, om: number): number {
-  const t = -0.024 * s + 0.487 * c + 0.006 * om + 0.005 * s * om - 0.013 * c * om + 0.068 * s * c + 0.031;
+  const t = firstTheta1500(s, c, om);
   return t + 0.14 * t - 0.02;
+}
+
+/** First solution of Eq. 1. */
+export function firstTheta1500(s: number, c: number, om: number): number {
+  return -0.024 * s + 0.487 * c + 0.006 * om + 0.005 * s * om - 0.013 * c * om + 0.068 * s * c + 0.031;
 }
 
 /** Eq. 2 */
 function theta33(s: number, c: number, om: number): number {
-  const t = -0.251 * s + 0.195 * c + 0.011 * om + 0.006 * s * om - 0.027 * c * om + 0.452 * s * c + 0.299;
+  const t = firstTheta33(s, c, om);
   return t + 1.283 * t * t - 0.374 * t - 0.015;
+}
+
+/** First solution of Eq. 2. */
+export function firstTheta33(s: number, c: number, om: number): number {
+  return -0.251 * s + 0.195 * c + 0.011 * om + 0.006 * s * om - 0.027 * c * om + 0.452 * s * c + 0.299;
 }
 
 /** Eq. 3 */
