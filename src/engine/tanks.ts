@@ -1,3 +1,4 @@
+import { everyDay } from "./every-day.ts";
 import type { Draw, Roof, Tank } from "./grounds.ts";
 import type { AbsentDays } from "./watering.ts";
 import type { WeatherSeries } from "./weather/series.ts";
@@ -77,7 +78,7 @@ export function roofInflow_L(roof: Roof, rain_mm: Float64Array, i: number): numb
 
 /** What a roof sends on each day. */
 export function roofByDay_L(roof: Roof, { rain_mm }: WeatherSeries): Float64Array {
-  return rain_mm.map((_, i) => roofInflow_L(roof, rain_mm, i));
+  return everyDay(rain_mm.length, (i) => roofInflow_L(roof, rain_mm, i));
 }
 
 /** Inflow of each day from all roofs that drain to the group; none while it is not in use. */
@@ -98,11 +99,12 @@ export function inflowByDay_L(
 
 /** Litres that a draw asks for on each day; a draw that pauses does so in every absence. */
 export function drawByDay_L(draw: Draw, { calendar }: WeatherSeries, absent: AbsentDays): Float64Array {
-  return Float64Array.from(calendar.weekday, (weekday, i) =>
-    draw.weekdays[weekday] && draw.months[calendar.month[i]!] && !(draw.pausesWhenAbsent && absent.any[i])
-      ? draw.litresPerDay
-      : 0,
-  );
+  const { weekdays, months, pausesWhenAbsent, litresPerDay } = draw;
+  const asks_L = new Float64Array(calendar.days);
+  for (let i = 0; i < asks_L.length; i++)
+    if (weekdays[calendar.weekday[i]!] && months[calendar.month[i]!] && !(pausesWhenAbsent && absent.any[i]))
+      asks_L[i] = litresPerDay;
+  return asks_L;
 }
 
 /** A tank's days. Levels here are above the outlet. */

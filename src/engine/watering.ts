@@ -94,19 +94,21 @@ export function openDays(
   calendar: Calendar,
   absent: AbsentDays,
 ): Uint8Array {
-  return Uint8Array.from(calendar.weekday, (weekday, i) =>
-    allowedWeekdays[weekday] && !(byHand && absent.withoutCarer[i]) ? 1 : 0,
-  );
+  const open = new Uint8Array(calendar.days);
+  for (let i = 0; i < open.length; i++)
+    open[i] = allowedWeekdays[calendar.weekday[i]!] && !(byHand && absent.withoutCarer[i]) ? 1 : 0;
+  return open;
 }
 
 /** Gross litres of today's habit on each day; null where it is not known. */
 export function habitByDay_L(bed: Bed, calendar: Calendar, absent: AbsentDays): Float64Array | null {
   const { habit, flow_L_min, byHand } = bed.watering;
   if (!habit) return null;
-  const litres = habit.minutes * flow_L_min;
-  return Float64Array.from(calendar.weekday, (weekday, i) =>
-    habit.weekdays[weekday] && habit.months[calendar.month[i]!] && !(byHand && absent.withoutCarer[i])
-      ? litres
-      : 0,
-  );
+  const { weekdays, months, minutes } = habit;
+  const litres = minutes * flow_L_min;
+  const habit_L = new Float64Array(calendar.days);
+  for (let i = 0; i < habit_L.length; i++)
+    if (weekdays[calendar.weekday[i]!] && months[calendar.month[i]!] && !(byHand && absent.withoutCarer[i]))
+      habit_L[i] = litres;
+  return habit_L;
 }

@@ -14,6 +14,8 @@ export interface Slope {
   intakeShare: Value;
   /** Water that may stand before it runs off. */
   surfaceStorage_mm: Value;
+  /** Share of the rain that a bed may shed. */
+  rainShed: Value;
 }
 
 export const intakes: readonly Intake[] = citedRows(intakeTable as Table<Intake>);

@@ -1,0 +1,112 @@
+import type { Frame } from "../engine/frame.ts";
+import type { Points } from "../engine/give-up.ts";
+import { points } from "../engine/give-up.ts";
+import { namedStreams } from "../engine/named-streams.ts";
+import { chanceBetter, pooledPoints, sharesOfWidth, type UnknownShare } from "../engine/spread.ts";
+import { byYear_L, type Tally, total_L } from "../engine/tally.ts";
+import type { Tariff } from "../engine/tariff.ts";
+import { perYear } from "../engine/years.ts";
+import { drawsOf, withMeasuredAgain } from "../survey/sample.ts";
+import type { Survey, SurveyMeasure } from "../survey/survey.ts";
+import { valuerOf } from "./plan-worth.ts";
+
+/** A set of measures to be told apart from others under the same draws. */
+export interface Rival {
+  name: string;
+  set: Uint8Array;
+  /** Present value of what a first year's saving is worth, costs taken off; null to compare by water. */
+  worth: ((saved_money_year: number) => number) | null;
+}
+
+export interface SpreadRequest {
+  survey: Survey;
+  /** What may be chosen; the plan is a set of these. */
+  measures: readonly SurveyMeasure[];
+  plan: Uint8Array;
+  rivals: readonly Rival[];
+  tariff: Tariff | null;
+  frame: Frame;
+  seed: number;
+}
+
+export interface SpreadOutcome {
+  draws: number;
+  seed: number;
+  /** Over draws and years together. */
+  giveUp_kL_year: Points | null;
+  need_kL_year: Points | null;
+  plan_kL_year: Points | null;
+  byUnknown: UnknownShare[];
+  /** Each rival's saving over the draws, mean a year, and its present value. */
+  rivals: { name: string; saved_kL_year: Points | null; npv: Points | null }[];
+  /** `chance[a][b]`: that rival a does better than b, by present value where both have one, else by water. */
+  chance: number[][];
+  /** What the difference between the first two rivals hangs on. */
+  byUnknownOfChoice: UnknownShare[];
+}
+
+/** Draws one after another; what is there so far can be read at any time, so that a worker can show it and stop. */
+export interface SpreadRun {
+  draw(): void;
+  done(): number;
+  outcome(): SpreadOutcome;
+}
+
+/** @throws ShadeNeedsSky */
+export function spreadRun({ survey, measures, plan, rivals, tariff, frame, seed }: SpreadRequest): SpreadRun {
+  const draws = drawsOf(namedStreams(seed));
+  const none = new Uint8Array(measures.length);
+  const giveUp: number[][] = [];
+  const need: number[][] = [];
+  const planned: number[][] = [];
+  const saved: number[][] = rivals.map(() => []);
+  const worth: (number[] | null)[] = rivals.map((rival) => (rival.worth && tariff ? [] : null));
+
+  const draw = () => {
+    draws.next();
+    const valuer = valuerOf(withMeasuredAgain(survey, draws.pick), measures, frame, draws.pick);
+    const plan_kL = yearly_kL(valuer.evaluator.mains(plan, "need"), frame);
+    const today_kL = yearly_kL(valuer.today, frame);
+    giveUp.push(today_kL.map((kL, k) => kL - plan_kL[k]!));
+    need.push(yearly_kL(valuer.evaluator.mains(none, "need"), frame));
+    planned.push(plan_kL);
+    rivals.forEach((rival, k) => {
+      saved[k]!.push(valuer.saved_kL_year(rival.set, "need"));
+      if (rival.worth && tariff)
+        worth[k]!.push(rival.worth(valuer.saved_money_year(rival.set, "need", tariff)));
+    });
+  };
+
+  const better = (a: number, b: number) =>
+    worth[a] && worth[b] ? chanceBetter(worth[a], worth[b]) : chanceBetter(saved[a]!, saved[b]!);
+  const gap = () => {
+    if (rivals.length < 2) return [];
+    const [one, other] = worth[0] && worth[1] ? [worth[0], worth[1]] : [saved[0]!, saved[1]!];
+    return one.map((value, k) => [value - other[k]!]);
+  };
+  return {
+    draw,
+    done: () => giveUp.length,
+    outcome: () => ({
+      draws: giveUp.length,
+      seed,
+      giveUp_kL_year: pooledPoints({ byDraw: giveUp }),
+      need_kL_year: pooledPoints({ byDraw: need }),
+      plan_kL_year: pooledPoints({ byDraw: planned }),
+      byUnknown: sharesOfWidth({ byDraw: giveUp }, draws.places()),
+      rivals: rivals.map(({ name }, k) => ({
+        name,
+        saved_kL_year: points(saved[k]!),
+        npv: points(worth[k] ?? []),
+      })),
+      chance: rivals.map((_, a) => rivals.map((_rival, b) => (a === b ? 0.5 : better(a, b)))),
+      byUnknownOfChoice: sharesOfWidth({ byDraw: gap() }, draws.places()),
+    }),
+  };
+}
+
+/** Each whole year's kL; where no year is whole, the record's as a year. */
+function yearly_kL(tally: Tally, { years, weather }: Frame): number[] {
+  if (years.length === 0) return [perYear(total_L(tally), weather.calendar.days) / 1000];
+  return Array.from(byYear_L(tally), (litres) => litres / 1000);
+}
