@@ -1,0 +1,72 @@
+import { type Genus, genera } from "../../tables/genera.ts";
+import { editSteps } from "../near.ts";
+
+/** A genus that fits what was typed, by which of its names, and how far off the spelling is. */
+export interface FoundPlant {
+  genus: Genus;
+  /** The name that fits: the genus or a common one. */
+  name: string;
+  /** Letters that differ; 0 where it is as written or begins so. */
+  off: number;
+}
+
+/** Lower case, without accents and marks, one space between words. */
+function folded(name: string): string {
+  return name
+    .toLowerCase()
+    .normalize("NFD")
+    .replace(/\p{M}|['’]/gu, "")
+    .replace(/[^\p{L}]+/gu, " ")
+    .trim();
+}
+
+const known = genera.flatMap((genus) =>
+  [genus.genus, ...genus.names].map((name) => ({ genus, name, plain: folded(name) })),
+);
+
+/** Misspellings forgiven: none in three letters, one in six, two in nine, three in more. */
+function mostOff(length: number): number {
+  return length < 4 ? 0 : length < 7 ? 1 : length < 10 ? 2 : 3;
+}
+
+/**
+ * Genera by what was typed: a genus or a common name, misspelled too, a whole name or its beginning, a species
+ * after the genus left aside. Best first; at most so many.
+ */
+export function findPlant(typed: string, most = 8): FoundPlant[] {
+  const wanted = folded(typed.slice(0, 80));
+  if (wanted.length < 2) return [];
+  const best = new Map<string, FoundPlant & { rank: number }>();
+  for (const { genus, name, plain } of known) {
+    const fit = fitOf(wanted, plain);
+    const before = best.get(genus.genus);
+    if (fit && (!before || fit.rank < before.rank)) best.set(genus.genus, { genus, name, ...fit });
+  }
+  return [...best.values()]
+    .sort((a, b) => a.rank - b.rank || (a.genus.genus < b.genus.genus ? -1 : 1))
+    .slice(0, most)
+    .map(({ genus, name, off }) => ({ genus, name, off }));
+}
+
+/** How well a name fits: whole, its beginning, one of its words, then the same misspelled. */
+function fitOf(wanted: string, plain: string): { off: number; rank: number } | null {
+  if (plain === wanted || plain === `${wanted}s` || `${plain}s` === wanted) return { off: 0, rank: 0 };
+  if (wanted.startsWith(`${plain} `)) return { off: 0, rank: 1 };
+  if (plain.startsWith(wanted)) return { off: 0, rank: 2 };
+  const words = plain.split(" ");
+  if (words.some((word) => word.startsWith(wanted))) return { off: 0, rank: 3 };
+  const first = wanted.split(" ")[0]!;
+  const candidates = [plain, ...words, plain.slice(0, wanted.length)];
+  const tries = wanted === first ? [wanted] : [wanted, first];
+  const off = Math.min(
+    ...tries.flatMap((text) =>
+      candidates
+        .filter((candidate) => candidate.length >= 3)
+        .map((candidate) => {
+          const steps = editSteps(text, candidate);
+          return steps <= mostOff(text.length) ? steps : Number.POSITIVE_INFINITY;
+        }),
+    ),
+  );
+  return Number.isFinite(off) ? { off, rank: 3 + off } : null;
+}
