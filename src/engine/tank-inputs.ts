@@ -14,6 +14,8 @@ export interface TankInputs {
   inflow_L: Float64Array;
   /** Beds that it serves, in the survey's order. */
   beds: BedVariant[];
+  /** Draws served before the beds and after them. */
+  draws(): { before: Claimant[]; after: Claimant[] };
   /** Who asks, in the order in which a short day serves them; anew for each run, since thirsty beds carry a state. */
   claimants(): Claimant[];
   /** The sum of what is asked for, where nothing hangs on what is given and the mains give the rest; else null. */
@@ -26,14 +28,14 @@ export function tankInputs(
   beds: readonly ((set: MeasureSet) => BedVariant)[],
   frame: Frame,
 ): (set: MeasureSet, by: WateredBy) => TankInputs[] {
-  const draws = parts.draws.map((part) =>
+  const drawsOf = parts.draws.map((part) =>
     onceEach(part.changedBy, (set) => drawVariant(part.in(set), frame)),
   );
   const roofs = parts.roofs.map((part) =>
     onceEach(part.changedBy, (set) => roofVariant(part.in(set), frame)),
   );
   return (set, by) => {
-    const there = draws.flatMap((draw) => draw(set) ?? []);
+    const there = drawsOf.flatMap((draw) => draw(set) ?? []);
     const served = parts.beds.map((place) => beds[place]!(set)).filter(({ bed }) => drawsOnTank(bed));
     const sending = roofs.map((roof) => roof(set));
     return tankGroups(parts.tanks.flatMap((part) => part.in(set) ?? [])).map((group) => {
@@ -41,13 +43,20 @@ export function tankInputs(
       const onGroup = served.filter(({ bed }) => ids.has(bed.watering.tank!));
       const inOrder = (order: Draw["order"]) =>
         there.filter(({ draw }) => draw.order === order && ids.has(draw.tank)).map(knownDraw);
-      const claimants = () => [
-        ...inOrder("before-beds"),
-        ...onGroup.map((bed) => claimantOf(bed, by)),
-        ...inOrder("after-beds"),
-      ];
+      const draws = () => ({ before: inOrder("before-beds"), after: inOrder("after-beds") });
+      const claimants = () => {
+        const { before, after } = draws();
+        return [...before, ...onGroup.map((bed) => claimantOf(bed, by)), ...after];
+      };
       const inflow_L = inflowOf(group, ids, sending, frame);
-      return { group, inflow_L, beds: onGroup, claimants, known_L: knownSum_L(claimants(), inflow_L.length) };
+      return {
+        group,
+        inflow_L,
+        beds: onGroup,
+        draws,
+        claimants,
+        known_L: knownSum_L(claimants(), inflow_L.length),
+      };
     });
   };
 }

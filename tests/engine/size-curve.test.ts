@@ -53,7 +53,8 @@ function inputs(
   more: Parameters<typeof tank>[1] = {},
 ): TankInputs {
   const claimants = () => [{ kind: "known" as const, asks_L: draw_L, restFromMains: true }];
-  return { group: tankGroups([tank("t", more)])[0]!, inflow_L, beds: [], claimants, known_L: draw_L };
+  const draws = () => ({ before: claimants(), after: [] });
+  return { group: tankGroups([tank("t", more)])[0]!, inflow_L, beds: [], draws, claimants, known_L: draw_L };
 }
 
 test("a tank's sums are those of its days", () => {
