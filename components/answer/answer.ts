@@ -98,7 +98,8 @@ export class Answer extends LitElement {
     const spoken = speak(this.view, this.say);
     const silent = this.view.standing === "no-beds";
     return html`
-      <section id="answer" aria-label=${page.places.answer} tabindex="-1">
+      <section id="answer" aria-labelledby="answer-name" tabindex="-1">
+        <h2 id="answer-name" class="unseen">${page.places.answer}</h2>
         ${spoken.first ? html`<p class="first">${this.sentence(spoken.first)}</p>` : nothing}
         <p class="headline">${this.sentence(spoken.headline)}</p>
         ${silent ? nothing : this.account(spoken.after)}

@@ -9,6 +9,7 @@ export const frame = css`
     padding: 0 clamp(1rem, 4vw, 3.25rem) 4rem;
   }
   .skip {
+    border: 0;
     position: absolute;
     inset-inline-start: 1rem;
     top: -6rem;
@@ -20,7 +21,7 @@ export const frame = css`
   .skip:focus {
     top: 0.5rem;
   }
-  header {
+  .head {
     display: flex;
     flex-wrap: wrap;
     align-items: baseline;
@@ -253,7 +254,7 @@ export const frame = css`
     .over {
       display: none;
     }
-    header {
+    .head {
       padding-top: 0;
     }
     main {

@@ -11,10 +11,12 @@ export interface HeaderParts {
   setUnits(units: UnitSystem): void;
   /** Goes again to the part that a link names already. */
   go(event: Event): void;
+  /** Goes past the head to the answer. */
+  skip(): void;
 }
 
 /** The running head: whose grounds, what there is on the page, and the units. */
-export function header({ view, demo, units, setUnits, go }: HeaderParts) {
+export function header({ view, demo, units, setUnits, go, skip }: HeaderParts) {
   const places =
     view && view.standing !== "no-beds" ? (["answer", "thirst", "tanks", "own"] as const) : ([] as const);
   const choice = (system: UnitSystem, words: string) => html`<label>
@@ -22,6 +24,8 @@ export function header({ view, demo, units, setUnits, go }: HeaderParts) {
     <span>${words}</span>
   </label>`;
   return html`<header>
+    <button class="skip" @click=${skip}>${page.skip}</button>
+    <div class="head">
       <div class="name">
         <h1 tabindex="-1" dir="auto">${view?.site ?? page.title}</h1>
         ${
@@ -49,10 +53,11 @@ export function header({ view, demo, units, setUnits, go }: HeaderParts) {
             : nothing
         }
       </div>
-    </header>
+    </div>
     ${
       demo && view
         ? html`<p class="invented">${page.invented} <a href="#own" @click=${go}>${page.putInOwn}</a></p>`
         : nothing
-    }`;
+    }
+  </header>`;
 }

@@ -68,7 +68,7 @@ export class Page extends LitElement {
     addEventListener("dragover", this.hover);
     addEventListener("dragleave", this.leave);
     addEventListener("drop", this.drop);
-    addEventListener("hashchange", this.goTo);
+    addEventListener("hashchange", this.toNamed);
     void this.showDemo();
   }
 
@@ -76,7 +76,7 @@ export class Page extends LitElement {
     removeEventListener("dragover", this.hover);
     removeEventListener("dragleave", this.leave);
     removeEventListener("drop", this.drop);
-    removeEventListener("hashchange", this.goTo);
+    removeEventListener("hashchange", this.toNamed);
     this.compute.stop();
     super.disconnectedCallback();
   }
@@ -99,8 +99,7 @@ export class Page extends LitElement {
   };
 
   /** Goes to the part of the page that the address names; parts lie in shadow roots. */
-  private readonly goTo = (): void => {
-    const name = location.hash.slice(1);
+  private goTo(name: string): void {
     if (!name) return;
     const roots = [this.renderRoot, this.renderRoot.querySelector("gwb-answer")?.shadowRoot];
     const part = roots
@@ -108,7 +107,9 @@ export class Page extends LitElement {
       .find(Boolean);
     part?.scrollIntoView();
     part?.focus({ preventScroll: true });
-  };
+  }
+
+  private readonly toNamed = (): void => this.goTo(location.hash.slice(1));
 
   private async showDemo(): Promise<void> {
     this.state = "loading";
@@ -166,7 +167,7 @@ export class Page extends LitElement {
       document.title = `${told.view.site} · ${page.title}`;
       this.spoken = demo ? "" : own.done(told.view.site);
       await this.updateComplete;
-      if (demo) this.goTo();
+      if (demo) this.toNamed();
       else this.renderRoot.querySelector<HTMLElement>("h1")?.focus();
       return;
     }
@@ -198,13 +199,13 @@ export class Page extends LitElement {
   protected override render() {
     const ready = this.view !== null;
     return html`
-      <a class="skip" href="#answer" @click=${this.reGo}>${page.skip}</a>
       ${header({
         view: this.view,
         demo: this.demo,
         units: this.say.system,
         setUnits: (units) => this.setUnits(units),
         go: this.reGo,
+        skip: () => this.goTo("answer"),
       })}
       <main>
         ${this.view ? html`<gwb-answer .view=${this.view} .say=${this.say}></gwb-answer>` : this.waiting()}
@@ -226,7 +227,7 @@ export class Page extends LitElement {
   /** A click on the part that the address names already still goes there. */
   private readonly reGo = (event: Event): void => {
     const link = event.currentTarget as HTMLAnchorElement;
-    if (link.hash === location.hash) this.goTo();
+    if (link.hash === location.hash) this.toNamed();
   };
 
   private waiting() {

@@ -143,7 +143,7 @@ export class Plate extends LitElement {
     if (!chart) return nothing;
     const text = chart.readings[this.at] ?? "";
     return html`
-      <figure role="group" aria-labelledby="finding">
+      <figure aria-labelledby="finding">
         <figcaption><h3 id="finding">${chart.finding}</h3></figcaption>
         <div class="controls"><slot name="controls"></slot></div>
         <div class="sheet ${this.reading ? "live" : ""}" @pointermove=${this.point} @pointerdown=${this.point}>

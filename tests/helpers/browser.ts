@@ -1,9 +1,11 @@
-import { existsSync } from "node:fs";
-import { join } from "node:path";
+import { accessSync, constants } from "node:fs";
+import { delimiter, join } from "node:path";
 import { type Browser, chromium } from "playwright-core";
 
-/** Keeps Chromium from looking for its maker's hosts, which a closed network refuses many at a time. */
-const quiet = [
+const names = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome"];
+
+/** Ours, not a package's: one process fewer to crash is not worth a browser without its own protections. */
+const flags = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
@@ -11,38 +13,48 @@ const quiet = [
   "--disable-background-networking",
   "--disable-component-update",
   "--disable-sync",
+  "--force-color-profile=srgb",
 ];
 
+function runs(path: string): boolean {
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The browser that is there: CHROMIUM_PATH, else the first of the usual names on the path. */
+function installed(): string | undefined {
+  const named = process.env.CHROMIUM_PATH;
+  if (named) return named;
+  const folders = ["/usr/bin", ...(process.env.PATH ?? "").split(delimiter)];
+  return folders.flatMap((folder) => names.map((name) => join(folder, name))).find(runs);
+}
+
+/** One that a package carries, unpacked on first use. */
+async function carried(): Promise<string> {
+  const { default: packed } = await import("@sparticuz/chromium");
+  return packed.executablePath();
+}
+
 /**
- * A real Chromium: the one named by CHROMIUM_PATH, one that is on this machine, or the one that a package
- * brings. A journey that finds none fails with a sentence; it is never passed over.
+ * A real Chromium.
+ * @throws a sentence that says what to do where none starts, so that a journey never goes by unrun
  */
 export async function launchBrowser(): Promise<Browser> {
   const tried: string[] = [];
-  for (const executablePath of [...installed(), await carried()]) {
+  for (const find of [async () => installed(), carried]) {
+    let path: string | undefined;
     try {
-      return await chromium.launch({ executablePath, args: quiet });
+      path = await find();
+      if (path) return await chromium.launch({ executablePath: path, args: flags });
     } catch (error) {
-      tried.push(`${executablePath}: ${String(error).split("\n")[0]}`);
+      tried.push(`${path ?? "the packed browser"}: ${String(error).split("\n")[0]}`);
     }
   }
   throw new Error(
-    `No Chromium could be started, so the journeys cannot run. Install one (Debian: apt-get install chromium) or name one in CHROMIUM_PATH. Tried:\n${tried.join("\n")}`,
+    `The journeys need a Chromium and none started. Install one (Debian: apt-get install chromium) or set CHROMIUM_PATH to one. ${tried.join(" · ")}`,
   );
-}
-
-function installed(): string[] {
-  const named = process.env.CHROMIUM_PATH;
-  const folders = (process.env.PATH ?? "").split(":");
-  const programs = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
-  const found = programs
-    .flatMap((program) => folders.map((folder) => join(folder, program)))
-    .filter(existsSync);
-  return named ? [named, ...found] : found;
-}
-
-/** The browser inside the package, unpacked on first use; only its path is taken, not its arguments. */
-async function carried(): Promise<string> {
-  const { default: packaged } = await import("@sparticuz/chromium");
-  return packaged.executablePath();
 }
