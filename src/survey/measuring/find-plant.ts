@@ -56,17 +56,26 @@ function fitOf(wanted: string, plain: string): { off: number; rank: number } | n
   const words = plain.split(" ");
   if (words.some((word) => word.startsWith(wanted))) return { off: 0, rank: 3 };
   const first = wanted.split(" ")[0]!;
-  const candidates = [plain, ...words, plain.slice(0, wanted.length)];
-  const tries = wanted === first ? [wanted] : [wanted, first];
-  const off = Math.min(
-    ...tries.flatMap((text) =>
-      candidates
-        .filter((candidate) => candidate.length >= 3)
-        .map((candidate) => {
-          const steps = editSteps(text, candidate);
-          return steps <= mostOff(text.length) ? steps : Number.POSITIVE_INFINITY;
-        }),
-    ),
-  );
-  return Number.isFinite(off) ? { off, rank: 3 + off } : null;
+  const whole = Math.min(misspelled(wanted, plain), misspelled(wanted, plain.slice(0, wanted.length)));
+  const part = Math.min(...words.flatMap((word) => [misspelled(wanted, word), misspelled(first, word)]));
+  const off = Math.min(whole, part);
+  if (!Number.isFinite(off)) return null;
+  // of two spellings as near, a whole name goes before a word of one
+  return { off, rank: 3 + off + (whole === off ? 0 : 0.5) };
+}
+
+/** Letters that differ; Infinity where they are more than a misspelling. */
+function misspelled(typed: string, name: string): number {
+  const most = mostOff(typed.length);
+  if (name.length < 3 || Math.abs(typed.length - name.length) > most) return Number.POSITIVE_INFINITY;
+  if (lettersMissing(typed, name) > most) return Number.POSITIVE_INFINITY;
+  const steps = editSteps(typed, name);
+  return steps <= most ? steps : Number.POSITIVE_INFINITY;
+}
+
+/** Letters of the first that the second has none of: each takes a step at least. */
+function lettersMissing(typed: string, name: string): number {
+  let missing = 0;
+  for (let i = 0; i < typed.length; i++) if (!name.includes(typed[i]!)) missing++;
+  return missing;
 }

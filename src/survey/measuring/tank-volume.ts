@@ -29,12 +29,11 @@ function volume_m3(tank: TankShape, depth_m: number): number {
   }
 }
 
-/** Area of a circle's segment up to a depth from its lowest point. */
+/** Area of a circle's segment up to a depth from its lowest point, by the angle that its chord takes. */
 function segment_m2(radius: number, depth: number): number {
-  const h = Math.min(2 * radius, Math.max(0, depth));
-  return (
-    radius ** 2 * Math.acos(1 - h / radius) - (radius - h) * Math.sqrt(Math.max(0, h * (2 * radius - h)))
-  );
+  const share = Math.min(1, Math.max(0, depth / (2 * radius)));
+  const angle = 4 * Math.asin(Math.sqrt(share));
+  return (radius ** 2 * (angle - Math.sin(angle))) / 2;
 }
 
 /** A cone with its tip cut off, from the width of its two ends. */
