@@ -49,9 +49,6 @@ export const notUsed: Readonly<Record<string, string>> = {
   "tank-model-time-step": readByPeople,
   "ashrae14-limits": "Limits for the meter's fit, which is not worked out yet.",
   "cvrmse-nmbe-numeric": "The meter's fit, which is not worked out yet.",
-  "usgs-drip-volume": "Drips by count are not measured yet.",
-  "epa-drip-statements": "Drips by count are not measured yet.",
-  "steady-leak-year": "Leaks come in litres a day; a leak by the minute is not measured yet.",
   "hose-flow-rates":
     "From memory in the list itself and open-ended; the method table's hose is of common practice.",
 };

@@ -1,6 +1,8 @@
 import { roofInflow_L, stepTank, type TankGroup, tankGroups, tankSeries } from "../../src/engine/tanks.ts";
 import { efficiencyFromUniformity } from "../../src/engine/uniformity.ts";
 import { applicationRate_mm_h, cyclesAndSoaks, grossFromNet_L } from "../../src/engine/watering.ts";
+import { drip_L_day, drop_mL, leak_L_day } from "../../src/survey/measuring/drips.ts";
+import { tapDrop_mL } from "../../src/tables/drops.ts";
 import { method } from "../../src/tables/methods.ts";
 import { fromSI, toSI } from "../../src/units.ts";
 import type { Inputs, Working } from "./figures.ts";
@@ -104,5 +106,19 @@ export const water: Record<string, Working> = {
       sprinkler: method("sprinkler").wettedShare.middle,
       "trickle/drip": [method("drip").wettedShare.low, method("drip").wettedShare.high],
     },
+  }),
+  "usgs-drip-volume": (i) => ({
+    litres_per_day: i.list("drips_per_min").map((drips) => drip_L_day(drips, i.n("drop_mL"))),
+    gallons_per_year_at_60: fromSI(365 * drip_L_day(60, tapDrop_mL.low), "L", "gal"),
+  }),
+  "epa-drip-statements": (i, { gallons_per_year }) => ({
+    litres_per_day: i.list("drips_per_min").map((drips) => drip_L_day(drips, tapDrop_mL.high)),
+    impliedDrop_mL: i
+      .list("drips_per_min")
+      .map((drips, k) => drop_mL(toSI((gallons_per_year as number[])[k]!, "gal", "L")! / 365, drips)),
+  }),
+  "steady-leak-year": (i) => ({
+    L_per_day: leak_L_day(i.n("leak_L_min")),
+    kL_per_year: (365 * leak_L_day(i.n("leak_L_min"))) / 1000,
   }),
 };
