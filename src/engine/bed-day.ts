@@ -1,3 +1,4 @@
+import { everyDay } from "./every-day.ts";
 import type { Bed } from "./grounds.ts";
 import { bedRoots, heldCover, kcbByMonth, kcMax, kcMaxHeightTerm } from "./plants.ts";
 import { type ShadedEt0, shadedEt0 } from "./shade.ts";
@@ -70,7 +71,7 @@ export function prepareBed(
   return {
     bed,
     month: weather.calendar.month,
-    rain_mm: bed.rainShare === 1 ? weather.rain_mm : weather.rain_mm.map((rain) => rain * bed.rainShare),
+    rain_mm: rainOn(bed, weather),
     et0_mm: shade ? shade.et0_mm : weather.et0_mm,
     kcMaxClimate: weather.kcMaxClimate,
     kcbClimate: weather.kcbClimate ?? weather.kcMaxClimate,
@@ -88,6 +89,11 @@ export function prepareBed(
     mostNet_mm: mostNet_mm(bed.watering, bed.area_m2),
     shadeByRadiationAlone: shade?.byRadiationAlone ?? false,
   };
+}
+
+/** The day's rain × the share of it that reaches the bed. */
+function rainOn({ rainShare }: Bed, { rain_mm }: WeatherSeries): Float64Array {
+  return rainShare === 1 ? rain_mm : everyDay(rain_mm.length, (i) => rain_mm[i]! * rainShare);
 }
 
 function exposedByMonth({ leafCover, watering: { wettedShare, drip } }: Bed): Float64Array {
@@ -129,7 +135,8 @@ export interface BedDays {
 
 /** What the bed asks for before a day, net mm: its depletion once that reaches the trigger, no more than the method gives. */
 export function wanted_mm(depletion_mm: number, trigger_mm: number, most_mm: number): number {
-  return depletion_mm >= trigger_mm ? Math.min(depletion_mm, most_mm) : 0;
+  if (depletion_mm < trigger_mm) return 0;
+  return depletion_mm < most_mm ? depletion_mm : most_mm;
 }
 
 /**
@@ -174,8 +181,10 @@ export function runDays(
     const m = month[i]!;
     const rain_mm = rainByDay_mm[i]!;
     const et0_mm = et0ByDay_mm[i]!;
-    if (open) net_mm[i] = open[i] ? wanted_mm(root_mm, trigger_mm, mostNet_mm) : 0;
-    const irrigation_mm = net_mm[i]!;
+    let irrigation_mm = 0;
+    if (!open) irrigation_mm = net_mm[i]!;
+    else if (open[i]) irrigation_mm = wanted_mm(root_mm, trigger_mm, mostNet_mm);
+    net_mm[i] = irrigation_mm;
     const water_mm = rain_mm + irrigation_mm;
 
     if (rain_mm >= wettingRain_mm) wetting = 0;
@@ -185,21 +194,27 @@ export function runDays(
     const kcb = kcbBase[m]! + kcbSlope[m]! * kcbClimate[i]!;
     const kcMaxOfDay = kcMax(kcMaxClimate[i]!, kcMaxHeight, kcb);
     const onWetted_mm = wetting === 0 ? irrigation_mm : irrigation_mm / wettedShare;
-    const wetted_mm = Math.max(0, surface_mm - rain_mm - onWetted_mm);
+    const leftDry_mm = surface_mm - rain_mm - onWetted_mm;
+    const wetted_mm = leftDry_mm > 0 ? leftDry_mm : 0;
     const kr = evaporationReduction(wetted_mm, tew_mm, rew_mm);
     const ke = evaporationCoefficient(cut, kr, kcMaxOfDay, kcb, few);
 
     const p = adjustedFraction(fraction, (kcb + ke) * et0_mm);
-    const ks = stress(Math.max(0, root_mm - water_mm), p, available_mm);
+    const afterWater_mm = root_mm - water_mm;
+    const ks = stress(afterWater_mm > 0 ? afterWater_mm : 0, p, available_mm);
     const asked_mm = (ks * kcb + ke) * et0_mm;
-    const held_mm = available_mm - root_mm + water_mm;
+    const held_mm = available_mm - afterWater_mm;
     const r = asked_mm > held_mm ? held_mm / asked_mm : 1;
     const etc_mm = r * asked_mm;
 
-    const balance_mm = root_mm - water_mm + etc_mm;
+    const balance_mm = afterWater_mm + etc_mm;
     const drainage_mm = balance_mm < 0 ? -balance_mm : 0;
-    root_mm = balance_mm < 0 ? 0 : Math.min(balance_mm, available_mm);
-    surface_mm = few > 0 ? Math.min(tew_mm, Math.max(0, wetted_mm + (r * ke * et0_mm) / few)) : wetted_mm;
+    if (balance_mm < 0) root_mm = 0;
+    else root_mm = balance_mm < available_mm ? balance_mm : available_mm;
+    if (few > 0) {
+      const dried_mm = wetted_mm + (r * ke * et0_mm) / few;
+      surface_mm = dried_mm < tew_mm ? dried_mm : tew_mm;
+    } else surface_mm = wetted_mm;
 
     rainSum_mm += rain_mm;
     drainageSum_mm += drainage_mm;

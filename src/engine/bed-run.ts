@@ -59,7 +59,7 @@ export function runBed(
 /** Sums of a run that has ended. */
 export function totalsOf({ month }: PreparedBed, state: BedState, net_mm: Float64Array): BedTotals {
   const netByMonth_mm = new Float64Array(12);
-  for (let i = 0; i < net_mm.length; i++) netByMonth_mm[month[i]!]! += net_mm[i]!;
+  for (let i = 0; i < net_mm.length; i++) if (net_mm[i]! > 0) netByMonth_mm[month[i]!]! += net_mm[i]!;
   return {
     net_mm: netByMonth_mm.reduce((sum, month_mm) => sum + month_mm, 0),
     netByMonth_mm,

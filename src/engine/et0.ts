@@ -53,6 +53,13 @@ export function penmanMonteithUnderSky_mm(
     air.vapour_kPa,
     relativeShortwave(sun.solar_MJ_m2, sun.clearSky_MJ_m2),
   );
-  const net_MJ_m2 = netShortwave_MJ_m2(received * sun.solar_MJ_m2) - longwave;
-  return penmanMonteith_mm({ ...air, net_MJ_m2, soilHeat_MJ_m2: 0 });
+  return penmanMonteith_mm({
+    tmin_c: air.tmin_c,
+    tmax_c: air.tmax_c,
+    vapour_kPa: air.vapour_kPa,
+    wind_ms: air.wind_ms,
+    net_MJ_m2: netShortwave_MJ_m2(received * sun.solar_MJ_m2) - longwave,
+    soilHeat_MJ_m2: 0,
+    elevation_m: air.elevation_m,
+  });
 }

@@ -36,7 +36,9 @@ export function kcMaxHeightTerm(height_m: number): number {
 
 /** Upper limit of evaporation and transpiration from any cropped surface. @source FAO-56 Eq. 72 */
 export function kcMax(climate: number, heightTerm: number, kcb: number): number {
-  return Math.max(1.2 + climate * heightTerm, kcb + 0.05);
+  const energy = 1.2 + climate * heightTerm;
+  const cropped = kcb + 0.05;
+  return energy > cropped ? energy : cropped;
 }
 
 /**

@@ -1,4 +1,5 @@
 import { getPosition } from "suncalc";
+import { everyDay } from "./every-day.ts";
 import type { Obstruction } from "./grounds.ts";
 import { dayNumber } from "./weather/dates.ts";
 import type { Calendar, Sky, WeatherSeries } from "./weather/series.ts";
@@ -165,8 +166,12 @@ export function receivedByDay(
   const pieces = horizon(obstructions);
   const view = skyView(pieces);
   const blocked = blockedByMonth(pieces, latitude_deg, longitude_deg);
-  return Float64Array.from(calendar.month, (month, i) => {
-    const { before, after, share } = betweenMonths(calendar.year[i]!, month, calendar.dayOfMonth[i]!);
+  return everyDay(calendar.days, (i) => {
+    const { before, after, share } = betweenMonths(
+      calendar.year[i]!,
+      calendar.month[i]!,
+      calendar.dayOfMonth[i]!,
+    );
     const b = blocked[before]! * (1 - share) + blocked[after]! * share;
     const ra = sky.sun.ra_MJ_m2[calendar.dayOfYear[i]!]!;
     const clearness = ra > 0 ? sky.solar_MJ_m2[i]! / ra : 0;
@@ -195,7 +200,8 @@ export function shadedEt0(
   if (!sky) throw new ShadeNeedsSky(bed);
   const received = receivedByDay(obstructions, calendar, sky, place.latitude_deg, place.longitude_deg);
   const penmanMonteith = sky.penmanMonteith_mm;
-  const et0_mm = weather.et0_mm.map((open, i) => {
+  const et0_mm = everyDay(calendar.days, (i) => {
+    const open = weather.et0_mm[i]!;
     const whole = penmanMonteith ? penmanMonteith(i, 1) : 0;
     const factor = penmanMonteith && whole > 0 ? penmanMonteith(i, received[i]!) / whole : received[i]!;
     return open * Math.min(1, Math.max(0, factor));

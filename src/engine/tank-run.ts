@@ -8,7 +8,7 @@ import {
   wanted_mm,
 } from "./bed-day.ts";
 import { beginRecord, spinUpDays } from "./bed-run.ts";
-import { startLevel_L, stepTank, type TankGroup, type TankSeries } from "./tanks.ts";
+import { runTankDays, startLevel_L, type TankGroup, type TankSeries } from "./tanks.ts";
 import { grossFromNet_L, netFromGross_mm } from "./watering.ts";
 
 /** Something that asks a tank for water; claimants stand in the order in which a short day serves them. */
@@ -74,6 +74,41 @@ export function runTank(
   const days = series.inflow_L.length;
   const known_L = knownByDay_L(claimants, days);
   const thirsty = claimants.filter((c) => c.kind === "thirsty");
+  const run: TankRun = { series, newDraw_L: 0, drawDays: 0, shortDays: 0 };
+  if (thirsty.length === 0) runKnown(tank, series, known_L);
+  else run.newDraw_L = runWithThirsty(tank, claimants, thirsty, series, known_L, mains_L);
+  const { draw_L, yield_L, topUp_L } = series;
+  for (let i = 0; i < days; i++) {
+    run.newDraw_L += known_L[i]!;
+    mains_L[i]! += topUp_L[i]!;
+    if (draw_L[i]! > 0) run.drawDays++;
+    if (yield_L[i]! >= draw_L[i]!) continue;
+    run.shortDays++;
+    if (thirsty.length === 0) shareOut(claimants, i, yield_L[i]!, mains_L);
+  }
+  showWholeLevel(tank, series);
+  return run;
+}
+
+/** A tank whose draw does not hang on what it gave: spun up, then run over the record in one go. */
+function runKnown(tank: TankGroup, series: TankSeries, known_L: Float64Array): void {
+  const days = known_L.length;
+  series.draw_L = known_L;
+  if (!tank.inUse) return;
+  const spunUp_L = days >= spinUpDays ? runTankDays(tank, series, 0, spinUpDays, tank.half_L) : null;
+  runTankDays(tank, series, 0, days, startLevel_L(tank, spunUp_L));
+}
+
+/** The same together with the beds that hang on it, day by day; returns their new draw. */
+function runWithThirsty(
+  tank: TankGroup,
+  claimants: readonly Claimant[],
+  thirsty: readonly ThirstyBed[],
+  series: TankSeries,
+  known_L: Float64Array,
+  mains_L: Float64Array,
+): number {
+  const days = known_L.length;
   const spunUp = days >= spinUpDays;
   let level_L = tank.half_L;
   if (spunUp)
@@ -86,18 +121,12 @@ export function runTank(
     beginRecord(bed.bed, bed.state);
     bed.outstanding_L = 0;
   }
-  const run: TankRun = { series, newDraw_L: 0, drawDays: 0, shortDays: 0 };
+  let newDraw_L = 0;
   for (let i = 0; i < days; i++) {
     level_L = dayOfTank(tank, claimants, thirsty, series, known_L, i, level_L, mains_L);
-    if (series.draw_L[i]! > 0) {
-      run.drawDays++;
-      if (series.yield_L[i]! < series.draw_L[i]!) run.shortDays++;
-    }
-    run.newDraw_L += known_L[i]!;
-    for (const bed of thirsty) run.newDraw_L += keepThirsty(bed, i);
+    for (const bed of thirsty) newDraw_L += keepThirsty(bed, i);
   }
-  showWholeLevel(tank, series);
-  return run;
+  return newDraw_L;
 }
 
 function knownByDay_L(claimants: readonly Claimant[], days: number): Float64Array {
@@ -110,7 +139,7 @@ function knownByDay_L(claimants: readonly Claimant[], days: number): Float64Arra
   return total_L;
 }
 
-/** Asks, yields and shares out day i; returns the level above the outlet. */
+/** Asks for and yields day i's water, and tells each thirsty bed what it gets; returns the level above the outlet. */
 function dayOfTank(
   tank: TankGroup,
   claimants: readonly Claimant[],
@@ -130,9 +159,8 @@ function dayOfTank(
     draw_L += claimant.asks_L;
   }
   series.draw_L[i] = draw_L;
-  const level_L = tank.inUse ? stepTank(tank, series, i, before_L) : before_L;
+  const level_L = tank.inUse ? runTankDays(tank, series, i, i + 1, before_L) : before_L;
   if (series.yield_L[i]! < draw_L) shareOut(claimants, i, series.yield_L[i]!, mains_L);
-  if (mains_L) mains_L[i]! += series.topUp_L[i]!;
   return level_L;
 }
 

@@ -130,36 +130,45 @@ export function tankSeries(inflow_L: Float64Array, draw_L = new Float64Array(inf
   };
 }
 
-/** What a tank can give on a day. @source Jenkins et al. 1978; Fewkes and Butler 2000 */
-export function yieldOfDay_L(rule: Tank["rule"], draw_L: number, before_L: number, inflow_L: number): number {
-  return Math.min(draw_L, rule === "before-spillage" ? before_L + inflow_L : before_L);
-}
-
 /**
- * Day i of a tank whose draw is known: yield by its rule, spill, then top-up from the mains.
+ * Days `from` to `to` of a tank whose draw is known: each day's yield by its rule, spill, then top-up from the
+ * mains. Numbers stay in local variables and arrays, since a call a day would box them.
  * @param before_L level above the outlet at the end of the day before
- * @returns level above the outlet at the end of day i
+ * @returns level above the outlet at the end of the last day
  * @closes inflow + top-up = yield + spill + change in level, to 1e-6 L
  * @source Fewkes and Butler 2000, Building Services Engineering Research and Technology 21:99–106
  */
-export function stepTank(tank: TankGroup, days: TankSeries, i: number, before_L: number): number {
-  const inflow_L = days.inflow_L[i]!;
-  const yield_L = yieldOfDay_L(tank.rule, days.draw_L[i]!, before_L, inflow_L);
-  const most_L = tank.rule === "before-spillage" ? tank.usable_L : tank.usable_L - yield_L;
-  const kept_L = Math.min(before_L + inflow_L - yield_L, most_L);
-  const topUp_L = topUpOfDay_L(tank, kept_L);
-  days.yield_L[i] = yield_L;
-  days.spill_L[i] = Math.max(0, before_L + inflow_L - yield_L - kept_L);
-  days.topUp_L[i] = topUp_L;
-  days.level_L[i] = kept_L + topUp_L;
-  return kept_L + topUp_L;
+export function runTankDays(
+  tank: TankGroup,
+  series: TankSeries,
+  from: number,
+  to: number,
+  before_L: number,
+): number {
+  const { inflow_L, draw_L, yield_L, spill_L, topUp_L, level_L } = series;
+  const { usable_L, unusable_L, capacity_L, topUp } = tank;
+  const beforeSpillage = tank.rule === "before-spillage";
+  const trigger_L = topUp ? topUp.belowShare * capacity_L - unusable_L : 0;
+  const target_L = topUp ? topUp.toShare * capacity_L - unusable_L : 0;
+  let held_L = before_L;
+  for (let i = from; i < to; i++) {
+    const comes_L = inflow_L[i]!;
+    const gives_L = Math.min(draw_L[i]!, beforeSpillage ? held_L + comes_L : held_L);
+    const left_L = held_L + comes_L - gives_L;
+    const kept_L = Math.min(left_L, beforeSpillage ? usable_L : usable_L - gives_L);
+    const added_L = topUp && kept_L < trigger_L ? Math.max(0, target_L - kept_L) : 0;
+    held_L = kept_L + added_L;
+    yield_L[i] = gives_L;
+    spill_L[i] = Math.max(0, left_L - kept_L);
+    topUp_L[i] = added_L;
+    level_L[i] = held_L;
+  }
+  return held_L;
 }
 
-/** Mains water let in at the end of a day that ends below the trigger; shares are of the whole capacity. */
-function topUpOfDay_L({ topUp, inUse, unusable_L, capacity_L }: TankGroup, kept_L: number): number {
-  if (!topUp || !inUse) return 0;
-  const level_L = kept_L + unusable_L;
-  return level_L < topUp.belowShare * capacity_L ? Math.max(0, topUp.toShare * capacity_L - level_L) : 0;
+/** Day i alone; see `runTankDays`. */
+export function stepTank(tank: TankGroup, series: TankSeries, i: number, before_L: number): number {
+  return runTankDays(tank, series, i, i + 1, before_L);
 }
 
 /** Level to begin with on day 1: spun up where the record allows, then as surveyed; else half full. */

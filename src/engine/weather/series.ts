@@ -1,5 +1,6 @@
 import { windAt2m_ms } from "../air.ts";
 import { hargreaves_mm, penmanMonteithUnderSky_mm } from "../et0.ts";
+import { everyDay } from "../every-day.ts";
 import type { Place } from "../grounds.ts";
 import { clearSky_MJ_m2 } from "../radiation.ts";
 import { dayOfYear, fromDay, weekday } from "./dates.ts";
@@ -56,7 +57,10 @@ export function prepareWeather(record: WeatherRecord, place: Place): WeatherSeri
   const { columns } = record;
   const sun = sunYear(place.latitude_deg);
   const solar_MJ_m2 = solarOfRecord(columns, calendar.dayOfYear, sun, place);
-  const wind_ms = columns.wind_ms?.map((v) => windAt2m_ms(v, place.windHeight_m)) ?? null;
+  const recordedWind_ms = columns.wind_ms;
+  const wind_ms = recordedWind_ms
+    ? everyDay(record.days, (i) => windAt2m_ms(recordedWind_ms[i]!, place.windHeight_m))
+    : null;
   const penmanMonteith = solar_MJ_m2
     ? penmanMonteithOf(record, place, calendar, sun, solar_MJ_m2, wind_ms)
     : null;
@@ -128,7 +132,7 @@ function et0Of(
   hasWind: boolean,
 ): { et0Method: Et0Method; et0_mm: Float64Array } {
   const { et0_mm, tmin_c, tmax_c, solar_MJ_m2, sun_h } = columns;
-  if (et0_mm) return { et0Method: "given", et0_mm: et0_mm.map((v) => Math.max(0, v)) };
+  if (et0_mm) return { et0Method: "given", et0_mm: everyDay(calendar.days, (i) => Math.max(0, et0_mm[i]!)) };
   if (!tmin_c || !tmax_c) throw new NoReferenceError();
   const hasMore = hasWind || solar_MJ_m2 || sun_h || vapourFromRecord(columns);
   const byDay =
@@ -137,7 +141,7 @@ function et0Of(
       : (i: number) => hargreaves_mm(tmin_c[i]!, tmax_c[i]!, sun.ra_MJ_m2[calendar.dayOfYear[i]!]!);
   return {
     et0Method: hasMore ? "penman-monteith" : "hargreaves",
-    et0_mm: Float64Array.from(calendar.month, (_, i) => Math.max(0, byDay(i))),
+    et0_mm: everyDay(calendar.days, (i) => Math.max(0, byDay(i))),
   };
 }
 

@@ -1,3 +1,4 @@
+import { everyDay } from "../every-day.ts";
 import type { Place } from "../grounds.ts";
 import {
   daylight_h,
@@ -45,7 +46,8 @@ export function solarOfRecord(
   if (solar_MJ_m2) return solar_MJ_m2;
   const kRs = place.coastal ? temperatureRangeFactor.coastal : temperatureRangeFactor.inland;
   if (!sun_h && !(tmin_c && tmax_c)) return null;
-  return Float64Array.from(dayOfYear, (doy, i) => {
+  return everyDay(dayOfYear.length, (i) => {
+    const doy = dayOfYear[i]!;
     const ra = sun.ra_MJ_m2[doy]!;
     return sun_h
       ? solarFromSunshine_MJ_m2(sun_h[i]!, sun.daylight_h[doy]!, ra)
