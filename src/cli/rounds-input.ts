@@ -1,12 +1,17 @@
 import type { WeatherRecord } from "../engine/weather/record.ts";
+import { readLog } from "../files/log.ts";
 import { readRecord } from "../files/record.ts";
+import type { WeekAsk } from "../report/week-ask.ts";
 import { readClimate } from "../server/climate-file.ts";
 import type { Fault } from "../survey/faults.ts";
 import { weatherForSurvey } from "../survey/normals/for-survey.ts";
 import { readSurvey } from "../survey/read.ts";
+import type { LogEntry } from "../survey/schema/log.ts";
 import type { Survey } from "../survey/survey.ts";
 import { faultSentence } from "../words/en/faults.ts";
+import { roundsRefusals } from "../words/en/rounds-refusals.ts";
 import { Refused, readTextFile } from "./input.ts";
+import type { WeekFlags } from "./rounds-flags.ts";
 
 const most_MB = 20;
 const mostRecord_MB = 64;
@@ -27,6 +32,41 @@ export function readInputs(
   const generated = weatherForSurvey(survey.survey, readClimate());
   if ("faults" in generated) throw new Refused(sentences(generated.faults));
   return { survey: survey.survey, record: generated.record };
+}
+
+/** What is said of a week, its log read and its ids looked up. @throws Refused */
+export function weekAsk(flags: WeekFlags, survey: Survey): WeekAsk {
+  const lines: string[] = [];
+  const read = flags.log === null ? { entries: [] } : readLog(readTextFile(flags.log, mostRecord_MB));
+  if ("faults" in read) lines.push(...sentences(read.faults));
+  const entries = "entries" in read ? read.entries : [];
+  lines.push(...strangeIds(entries, survey));
+  const tanks = new Map(survey.tanks.map(({ id, capacity_L }) => [id, capacity_L]));
+  for (const [id, level_L] of flags.level_L) {
+    const capacity_L = tanks.get(id);
+    if (capacity_L === undefined) lines.push(roundsRefusals.noTank(id, [...tanks.keys()]));
+    else if (level_L > capacity_L) lines.push(roundsRefusals.aboveTank(id, level_L, capacity_L));
+  }
+  if (lines.length > 0) throw new Refused(lines);
+  const { firstDay, level_L, lastRound, heat, forecast } = flags;
+  return { firstDay, log: entries, level_L, lastRound, heat, forecast };
+}
+
+/** Waterings of no bed and dips of no tank that the survey has. */
+function strangeIds(entries: readonly LogEntry[], survey: Survey): string[] {
+  const ids = { watering: survey.beds, dip: survey.tanks };
+  const seen = new Set<string>();
+  return entries.flatMap(({ kind, id = "" }) => {
+    if (kind === "rain" || seen.has(`${kind} ${id}`) || ids[kind].some((row) => row.id === id)) return [];
+    seen.add(`${kind} ${id}`);
+    return [
+      roundsRefusals.strangeId(
+        kind,
+        id,
+        ids[kind].map((row) => row.id),
+      ),
+    ];
+  });
 }
 
 /** What a reader gives; its refusal's lines are kept so that the other file's faults are listed too. */

@@ -1,21 +1,39 @@
+import { formatIso } from "../engine/weather/dates.ts";
 import { namesOf, roundsDocument } from "../report/rounds.ts";
-import { workOutRounds } from "../report/rounds-work.ts";
+import type { GroundsRounds } from "../report/rounds-schema.ts";
+import { type RoundsWorked, workOutRounds } from "../report/rounds-work.ts";
+import { weekDocument } from "../report/week.ts";
+import { workOutWeek } from "../report/week-work.ts";
 import { refusalsOf } from "../words/en/refusals.ts";
 import { roundsText, roundsWords } from "../words/en/rounds.ts";
+import { weekWords } from "../words/en/rounds-week.ts";
 import { Refused } from "./input.ts";
 import { type RoundsFlags, readRoundsFlags } from "./rounds-flags.ts";
-import { readInputs } from "./rounds-input.ts";
+import { readInputs, weekAsk } from "./rounds-input.ts";
 import { roundsLines } from "./rounds-print.ts";
+import { weekLines } from "./rounds-print-week.ts";
 
 function run(flags: RoundsFlags): void {
   const { survey, record } = readInputs(flags.survey, flags.weather);
+  const ask = flags.week && weekAsk(flags.week, survey);
   const worked = refusing(
     () => workOutRounds(survey, record),
     survey.beds.map(({ id }) => id),
   );
-  const document = roundsDocument(worked, roundsWords, { month: flags.month });
+  const week = ask ? weekDocument(worked, workOutWeek(worked, ask), weekWords) : undefined;
+  const madeOn = flags.today === null ? null : formatIso(flags.today);
+  const document = roundsDocument(worked, roundsWords, { month: flags.month, madeOn, week });
   if (flags.asJson) say(JSON.stringify(document, null, 1));
-  else say(...roundsLines(document, namesOf(worked).bed));
+  else say(...linesOf(document, worked));
+}
+
+/** The week where one was asked for, else the table. */
+function linesOf(document: GroundsRounds, worked: RoundsWorked): string[] {
+  const { bed } = namesOf(worked);
+  const tanks = new Map(worked.survey.tanks.map(({ id, name }) => [id, name]));
+  return document.week
+    ? weekLines(document, document.week, bed, (id) => tanks.get(id) ?? id)
+    : roundsLines(document, bed);
 }
 
 /** Turns what the engine refuses into lines for people. */

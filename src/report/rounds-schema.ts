@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { weekdays } from "../survey/words.ts";
+import { weekSchema } from "./week-schema.ts";
 
 const amount = (meaning: string) => z.number().min(0).describe(meaning);
 const words = (meaning: string) => z.string().describe(meaning);
@@ -167,6 +168,7 @@ export const roundsSchema = z
     rounding: z.array(rounding).describe("What rounding costs, by bed"),
     conflicts: z.array(conflict).describe("Where the rules stand against the need"),
     programme: programme.nullable().describe("Null where no bed is on a timer"),
+    week: weekSchema.optional().describe("Said where a week was asked for"),
   })
   .describe("When, how long and how much to water each bed of one place");
 

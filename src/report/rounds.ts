@@ -8,6 +8,7 @@ import { weekdays } from "../survey/words.ts";
 import type { GroundsRounds, RoundsBedMonth, RoundsWatering } from "./rounds-schema.ts";
 import type { RoundsWorked } from "./rounds-work.ts";
 import { programVersion } from "./version.ts";
+import type { RoundsWeek } from "./week-schema.ts";
 
 /** What the tables are mended to stay within, over the whole record. */
 export const roundingBounds = { overShare: 0.15, stressDays_year: 10 } as const;
@@ -41,14 +42,18 @@ export function namesOf({ survey }: Pick<RoundsWorked, "survey">): RoundsNames {
   return { bed: (id) => beds.get(id) ?? id, restriction: (id) => rules.get(id) ?? id };
 }
 
-/**
- * The rounds document of a survey worked out.
- * @param month 1–12 to show that month alone
- */
+export interface RoundsOptions {
+  /** 1–12 to show that month alone. */
+  month?: number | null;
+  madeOn?: string | null;
+  week?: RoundsWeek;
+}
+
+/** The rounds document of a survey worked out. */
 export function roundsDocument(
   worked: RoundsWorked,
   words: RoundsWords,
-  { month = null, madeOn = null }: { month?: number | null; madeOn?: string | null } = {},
+  { month = null, madeOn = null, week }: RoundsOptions = {},
 ): GroundsRounds {
   const { survey, resolved, filled, table, conflicts, programme } = worked;
   const beds = wateredBeds(worked);
@@ -93,6 +98,7 @@ export function roundsDocument(
       percentByMonth: [...programme.percentByMonth],
       beds: programme.beds.map(({ id, minutes, cost }) => ({ id, minutes, cost: costRow(cost) })),
     },
+    ...(week && { week }),
   };
 }
 

@@ -41,6 +41,7 @@ function roundsBed(bed: SurveyBed): RoundsBed {
     dryWeekdays: weekdays.map((day) => dry.includes(day)),
     counted: countedPlants(bed),
     tap: bed.watering.tap ?? null,
+    ownFlow_L_min: bed.watering.flow_L_min ?? null,
     at_m: middleOf(bed.outline_m),
   };
 }

@@ -34,12 +34,13 @@ export const rules: Readonly<Record<string, Rule>> = {
   words: { parts: ["engine", "tables", "quantities", "units"], types: ["survey", "report"] },
   cli: { parts: [...allOfSrc, "server"], packages: ["*"] },
   server: { parts: [...allOfSrc, "cli"], packages: ["*"] },
-  components: { parts: allOfSrc, packages: ["lit", "lit/*", "d3-*", "@fontsource*", "vite"] },
+  components: { parts: allOfSrc, packages: ["lit", "lit/*", "d3-*", "@fontsource*", "vite", "idb"] },
 };
 
 /** What one file may import beyond its folder's rule, and why. */
 export const exceptions: readonly { files: string; imports: string; why: string }[] = [
   { files: "src/engine/shade.ts", imports: "suncalc", why: "the sun's position, in this file alone" },
+  { files: "src/engine/rounds/sun.ts", imports: "suncalc", why: "sunrise and sunset, in this file alone" },
   {
     files: "src/survey/record/",
     imports: "src/engine/weather/",

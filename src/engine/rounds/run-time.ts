@@ -83,8 +83,9 @@ export function minutesWithin(
   bed: Bed,
   rounds: Pick<RoundsBed, "intake_mm_h" | "surfaceStorage_mm">,
   cycles: number,
+  flow_L_min = bed.watering.flow_L_min,
 ): number {
-  const rate_mm_h = rateWhereItFalls_mm_h(bed, rounds.intake_mm_h, bed.watering.flow_L_min);
+  const rate_mm_h = rateWhereItFalls_mm_h(bed, rounds.intake_mm_h, flow_L_min);
   const { longestCycle_min } = cyclesAndSoaks(1, rate_mm_h, rounds.intake_mm_h, rounds.surfaceStorage_mm);
   return cycles * longestCycle_min;
 }

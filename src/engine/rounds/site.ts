@@ -32,6 +32,8 @@ export interface RoundsBed {
   /** Plants counted, with the share of the bed's water that goes to them. */
   counted: readonly { plants: number; share: number }[];
   tap: string | null;
+  /** Flow measured on the bed itself; null where its tap's, or a table's, stands in. */
+  ownFlow_L_min: number | null;
   at_m: readonly [number, number] | null;
 }
 

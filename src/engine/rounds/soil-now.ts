@@ -3,7 +3,7 @@ import { quantile } from "../give-up.ts";
 import type { WeatherSeries } from "../weather/series.ts";
 import { sameDates } from "./members.ts";
 
-/** Days looked back over: before them the soil stands as if watered to need. Ours. */
+/** Days looked back over at most. Ours. */
 export const lookBack_days = 28;
 /** Days looked ahead: the week, and the next one's open days. */
 export const lookAhead_days = 14;

@@ -35,10 +35,13 @@ export type LeaveReason =
   | { code: "watered-lately"; day: number }
   | { code: "rain-likely"; day: number; rain_mm: number; chance: number }
   | { code: "closed"; closedBy: readonly ClosedBy[] }
+  | { code: "tank-short" }
   | { code: "nobody-waters" };
 
 export interface WeekWatering extends RunTime {
   day: number;
+  /** Water missing from the roots that morning. */
+  missing_mm: Range;
   reason: WaterReason;
   stretches: readonly Stretch[];
 }

@@ -1,6 +1,6 @@
 import { type PreparedBed, slot } from "../bed-day.ts";
 import { type ClosedBy, openHours } from "./rules.ts";
-import { elapsed_min, minutesFor, type RunTime, runTime } from "./run-time.ts";
+import { elapsed_min, minutesFor, minutesWithin, type RunTime, runTime } from "./run-time.ts";
 import type { RoundsBed } from "./site.ts";
 import {
   type BedMember,
@@ -44,7 +44,8 @@ export function planBed(
   let waitedFor: Forecast | null = null;
   let stressDays = 0;
   for (let d = 0; d < week_days; d++) {
-    const now_mm = rangeOf(states.map(rootDepletion)).middle;
+    const missing_mm = rangeOf(states.map(rootDepletion));
+    const now_mm = missing_mm.middle;
     const isDue = now_mm >= prepared.trigger_mm;
     const { stretches, closedBy } = hours[d]!;
     if (isDue && stretches.length === 0) closedWhenDue.push(...closedBy);
@@ -54,13 +55,14 @@ export function planBed(
       const rain = isDue ? rainWorthWaiting(states, prepared, facts, d, hours) : null;
       if (rain) waitedFor = rain;
       else if (isDue || tooLate) {
-        const run = runFor(bed, rounds, now_mm, flow_L_min, stretches);
+        const run = runFor(prepared, rounds, now_mm, flow_L_min, stretches);
         if (run !== null) {
           for (const one of states) one.net_mm[lookBack_days + d] = run.net_mm;
           const nextOpenDay = facts.firstDay + (next < 0 ? lookAhead_days : next);
           waterings.push({
             ...run,
             day: facts.firstDay + d,
+            missing_mm,
             stretches,
             reason: tooLate
               ? { code: "before-closed-days", nextOpenDay }
@@ -132,17 +134,27 @@ function rainWorthWaiting(
   return middleAfter_mm(dry, day, after) <= 1.25 * prepared.trigger_mm ? rain : null;
 }
 
-/** Whole minutes that refill what is missing, within the method's limit and the day's hours; null where none fit. */
+/** Runs that one day's watering is split into at most, while a third of a full dose is given. Ours. */
+const mostCycles = 6;
+
+/**
+ * Whole minutes that refill what is missing, within the method's limit and the day's hours, in not too many runs:
+ * what is left then is the next open day's; null where none fit.
+ */
 function runFor(
-  bed: PreparedBed["bed"],
+  { bed, trigger_mm }: PreparedBed,
   rounds: RoundsBed,
   missing_mm: number,
   flow_L_min: number,
   stretches: readonly Stretch[],
 ): RunTime | null {
-  const open_min = minutesIn(stretches);
-  const most = Math.floor(Math.min(bed.watering.maxMinutes, open_min));
   if (flow_L_min <= 0) return null;
+  const open_min = minutesIn(stretches);
+  const comfortable_min = Math.max(
+    minutesWithin(bed, rounds, mostCycles, flow_L_min),
+    minutesFor(bed, trigger_mm / 3, flow_L_min),
+  );
+  const most = Math.floor(Math.min(bed.watering.maxMinutes, open_min, comfortable_min));
   let minutes = Math.min(most, Math.floor(minutesFor(bed, missing_mm, flow_L_min)));
   while (minutes > 0 && elapsed_min(runTime(bed, rounds, minutes, flow_L_min)) > open_min) minutes--;
   return minutes > 0 ? runTime(bed, rounds, minutes, flow_L_min) : null;

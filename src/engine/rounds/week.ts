@@ -46,15 +46,16 @@ function weekBed(
   const prepared = (isYoung && ready.establishing) || ready.grown;
   const given = facts.given.get(rounds.id) ?? [];
   const answers = answersFor(given, facts, months);
+  const from = knownFrom(facts);
   const states = members.flatMap((member) =>
     answers.map((waterings) => {
-      const start_mm = input.need.depletion_mm[Math.max(0, member.at - 1)]!;
+      const start_mm = input.need.depletion_mm[Math.max(0, member.at + from - 1)]!;
       const one = bedMember(prepared, member, start_mm);
       for (const { day, net_mm } of waterings) {
         const i = day - facts.firstDay + lookBack_days;
-        if (i >= 0 && i < lookBack_days) one.net_mm[i]! += net_mm;
+        if (i >= from && i < lookBack_days) one.net_mm[i]! += net_mm;
       }
-      runMember(one, 0, lookBack_days);
+      runMember(one, from, lookBack_days);
       return one;
     }),
   );
@@ -76,6 +77,15 @@ function weekBed(
     stressDays,
     leave: plan.waterings.length > 0 ? null : leaveReason(plan, given, facts, members),
   };
+}
+
+/**
+ * Day of the look back from which something is known: the log's first entry, a week back at least. Before it the
+ * soil stands as if watered to need, since nothing says otherwise.
+ */
+function knownFrom({ firstDay, given, gauge }: WeekFacts): number {
+  const days = [...[...given.values()].flat(), ...gauge].map(({ day }) => firstDay - day);
+  return lookBack_days - Math.min(lookBack_days, Math.max(week_days, ...days));
 }
 
 /**

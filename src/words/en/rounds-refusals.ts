@@ -21,6 +21,8 @@ export const roundsRefusals = {
       : `--level_L: The survey has no tank, and so none with the id ${id}.`,
   aboveTank: (id: string, found: number, capacity_L: number) =>
     `--level_L: The level of ${id} must be at most its capacity, ${capacity_L} L. You entered ${found}.`,
+  strangeId: (kind: "watering" | "dip", id: string, known: readonly string[]) =>
+    `log, id: The survey has no ${kind === "dip" ? "tank" : "bed"} with the id ${id}. ${known.length > 0 ? `It has ${oneOf(known)}.` : "It has none."}`,
   unknownFlag: (flag: string, known: readonly string[]) =>
     `${flag}: There is no such argument. There are ${oneOf(known)}.`,
 } as const;

@@ -97,7 +97,11 @@ export function whenWords({ minutes, days, turns, dates }: Watering): string {
 }
 
 /** "41 min" · "36 min in 3 runs, 15 min rest between" */
-export function minutesWords({ minutes, cycles, soak_min }: Watering): string {
+export function minutesWords({
+  minutes,
+  cycles,
+  soak_min,
+}: Pick<Watering, "minutes" | "cycles" | "soak_min">): string {
   if (minutes === 0) return "—";
   if (cycles <= 1) return `${count(minutes)} min`;
   return `${count(minutes)} min in ${cycles} runs, ${soak_min} min rest between`;

@@ -33,6 +33,7 @@ const rounds = (change: Partial<RoundsBed> = {}): RoundsBed => ({
   dryWeekdays: Array<boolean>(7).fill(false),
   counted: [],
   tap: null,
+  ownFlow_L_min: null,
   at_m: null,
   ...change,
 });
