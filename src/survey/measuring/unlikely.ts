@@ -8,6 +8,8 @@ export interface Question {
   code:
     | "unusually-large"
     | "unusually-small"
+    | "comes-fast"
+    | "comes-slowly"
     | "no-cover-but-plants"
     | "mulch-without-depth"
     | "roots-below-pot"
@@ -33,7 +35,7 @@ export function questionsAbout(survey: Survey): Question[] {
     if (found < low) questions.push({ at, code: "unusually-small", found, low, high, source });
   };
   survey.beds.forEach((bed, i) => {
-    askOfBed(bed, `beds[${i}]`, ask);
+    askOfBed(bed, `beds[${i}]`, ask, questions);
     questions.push(...tiesOfBed(bed, `beds[${i}]`, survey));
   });
   survey.roofs.forEach((roof, i) => {
@@ -72,7 +74,7 @@ export function questionsAbout(survey: Survey): Question[] {
 
 type Ask = (at: string, field: string, found: number | undefined, kind?: string) => void;
 
-function askOfBed(bed: SurveyBed, at: string, ask: Ask): void {
+function askOfBed(bed: SurveyBed, at: string, ask: Ask, questions: Question[]): void {
   const { watering, soil, mulch } = bed;
   ask(`${at}.area_m2`, "beds.area_m2", bed.area_m2, mainKind(bed));
   // bare ground with plants on it has a question of its own
@@ -96,8 +98,17 @@ function askOfBed(bed: SurveyBed, at: string, ask: Ask): void {
     ask(`${at}.watering.habit.minutes`, "beds.watering.habit.minutes", watering.habit.minutes);
   if (watering.flow_L_min && ["spray", "rotor", "sprinkler"].includes(watering.method)) {
     const wetted_m2 = bed.area_m2 * (watering.wettedShare ?? 1);
-    ask(`${at}.watering.flow_L_min`, "beds.application_mm_h", (60 * watering.flow_L_min) / wetted_m2);
+    askRate(`${at}.watering.flow_L_min`, (60 * watering.flow_L_min) / wetted_m2, questions);
   }
+}
+
+/** Flow and area together: a depth an hour that no sprinkler of the kind gives. */
+function askRate(at: string, found: number, questions: Question[]): void {
+  const range = usual("beds.application_mm_h");
+  if (!range) return;
+  const { low, high, source } = range;
+  if (found > high) questions.push({ at, code: "comes-fast", found, low, high, source });
+  if (found < low) questions.push({ at, code: "comes-slowly", found, low, high, source });
 }
 
 /** The kind that most of a bed is planted with. */

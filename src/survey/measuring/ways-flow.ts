@@ -4,6 +4,7 @@ import { drip_L_day, leak_L_day } from "./drips.ts";
 import { propagate } from "./figure.ts";
 import { flowAtOneMetre_L_min, largestMiss } from "./gravity-hose.ts";
 import { lineLoss, meterFlow_L_min } from "./meter-flow.ts";
+import type { Note } from "./note.ts";
 import { impossible, type Read, type Slot, type Way, worked } from "./way.ts";
 
 const litres: Slot = { name: "litres", unit: "L", by: "jug" };
@@ -92,8 +93,8 @@ const gravityHose: Way = {
     if (runs.some(({ head_m, flow_L_min }) => head_m === 0 || flow_L_min === 0))
       return impossible("no-head-or-flow");
     const miss = largestMiss(runs);
-    const notes = [{ code: "flow-at-one-metre", facts: { flow_L_min: flowAtOneMetre_L_min(runs) } }];
-    if (miss > mostMiss) notes.push({ code: "not-square-root", facts: { flow_L_min: miss } });
+    const notes: Note[] = [{ code: "flow-at-one-metre", facts: { flow_L_min: flowAtOneMetre_L_min(runs) } }];
+    if (miss > mostMiss) notes.push({ code: "not-square-root", facts: { miss } });
     const flowAt = runs
       .map(({ level_L, flow_L_min }) => ({ level_L, flow_L_min }))
       .sort((a, b) => a.level_L - b.level_L);

@@ -41,7 +41,7 @@ const alongTape: Way = {
   },
 };
 
-/** Stretches of tape: from, to, and the planting below, 0 the first. */
+/** Stretches of tape: from, to, and the number of the planting below, 1 the first. */
 const stretches: Way = {
   code: "transect-stretches",
   part: "thirst",
@@ -51,9 +51,10 @@ const stretches: Way = {
     const pieces = Array.from({ length: flat.length / 3 }, (_, i) => ({
       from: flat[3 * i]!,
       to: flat[3 * i + 1]!,
-      planting: Math.round(flat[3 * i + 2]!),
+      planting: Math.round(flat[3 * i + 2]!) - 1,
     }));
     if (pieces.length === 0) return impossible("no-points");
+    if (pieces.some(({ planting }) => planting < 0)) return impossible("planting-from-one");
     // the error of a share along one tape is where the tape was laid, which one tape cannot tell
     const shares = interceptShares(pieces).map((share, i) => [`plantings[${i}].share`, exactly(share)]);
     return worked(Object.fromEntries(shares), [{ code: "one-tape" }]);

@@ -1,0 +1,42 @@
+import { page } from "./page.ts";
+import { walkCautions } from "./walk-cautions.ts";
+import { soilQuestions, thirstQuestions } from "./walk-keys.ts";
+import { slotLabel } from "./walk-slots.ts";
+import { pacedWords, wayWords } from "./walk-ways.ts";
+
+/** Everything that stands on a blank field sheet. */
+export const sheetWords = {
+  language: "en",
+  title: "Field sheets",
+  heading: (part: string) => `${page.title}: ${part}`,
+  parts: {
+    areas: "Areas",
+    thirst: "Plant thirst",
+    cover: "Leaf cover and mulch",
+    soil: "Soil",
+    shade: "Shade",
+    water: "Water",
+    tanks: "Roofs, tanks and draws",
+  } as Readonly<Record<string, string>>,
+  group: "Group (a nickname, no real names)",
+  date: "Date and time",
+  place: "Which bed, roof, tank or tap",
+  guess: "Our guess first",
+  readings: "Readings",
+  unit: "unit",
+  notes: "Notes and a sketch",
+  take: "Fill the blanks in order, left to right. Write every reading, also those that disagree; cross out nothing.",
+  typed: "Typed in",
+  cautions: "Before you start",
+  key: "Follow the letters",
+  goTo: (question: string) => `go to ${question}`,
+  done: (word: string) => `done: ${word}`,
+  way: (code: string) => wayWords[code]!,
+  paced: pacedWords,
+  slot: slotLabel,
+  cautionsOf: (part: string): readonly string[] => walkCautions[part] ?? [],
+  keyQuestion: (key: string, code: string) => (key === "thirst-key" ? thirstQuestions : soilQuestions)[code]!,
+  classWord: (word: string) => word.replaceAll("-", " "),
+};
+
+export type SheetWords = typeof sheetWords;
