@@ -107,10 +107,8 @@ export interface Limit {
 }
 
 const more = 1.25;
-/** A quarter more of something that adds less than this share of what is saved holds nothing back. */
-const noticed = 0.01;
-
-export function limitOf(inputs: TankInputs, tankId: string, frame: Frame): Limit {
+/** @param most_L what it would save were it never to spill */
+export function limitOf(inputs: TankInputs, tankId: string, most_L: number, frame: Frame): Limit {
   const at_L = inputs.group.members.find(({ id }) => id === tankId)!.capacity_L;
   const saved = (of: TankInputs, capacity_L: number) =>
     total_L(sumOf(of, tankId, 0, frame).mains) - total_L(sumOf(of, tankId, capacity_L, frame).mains);
@@ -118,15 +116,16 @@ export function limitOf(inputs: TankInputs, tankId: string, frame: Frame): Limit
   const moreTank_L = saved(inputs, at_L * more) - saved_L;
   const moreRoof_L = saved({ ...inputs, inflow_L: scaled(inputs.inflow_L) }, at_L) - saved_L;
   const moreDemand_L = saved(thirstier(inputs), at_L) - saved_L;
-  const asked = inputs.known_L?.some((litres) => litres > 0) ?? true;
-  const by = !asked
-    ? "nothing-asked"
-    : Math.max(moreTank_L, moreRoof_L) <= noticed * saved_L
-      ? "demand"
-      : moreRoof_L >= moreTank_L
-        ? "roof"
-        : "tank";
-  return { by, saved_L, moreTank_L, moreRoof_L, moreDemand_L };
+  const gains = { saved_L, moreTank_L, moreRoof_L, moreDemand_L };
+  return { by: held(inputs, gains, most_L), ...gains };
+}
+
+/** A tank that is large enough is held back by its roof or by its demand, whichever adds more. */
+function held({ known_L }: TankInputs, gains: Omit<Limit, "by">, most_L: number): Limit["by"] {
+  const { saved_L, moreTank_L, moreRoof_L, moreDemand_L } = gains;
+  if (known_L && !known_L.some((litres) => litres > 0)) return "nothing-asked";
+  if (saved_L >= enoughShare * most_L) return moreRoof_L >= moreDemand_L ? "roof" : "demand";
+  return moreRoof_L >= moreTank_L ? "roof" : "tank";
 }
 
 function scaled(litres: Float64Array): Float64Array {

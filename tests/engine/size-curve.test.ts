@@ -8,6 +8,7 @@ import { runTank } from "../../src/engine/tank-run.ts";
 import { sumTank } from "../../src/engine/tank-sum.ts";
 import { tankGroups, tankSeries } from "../../src/engine/tanks.ts";
 import { prepareWeather } from "../../src/engine/weather/series.ts";
+import { cpuTime_ms } from "../helpers/cpu-time.ts";
 import { place, tank } from "../helpers/plain-grounds.ts";
 import { plainRecord } from "../helpers/sites.ts";
 
@@ -156,7 +157,8 @@ describe("what holds a tank back, by the run that shows it", () => {
     ["the tank, where rain comes seldom and in plenty", lumpy, even(80), 1500, "tank"],
     ["nothing, where nobody asks", even(50), even(0), 5000, "nothing-asked"],
   ])("%s", (_, inflow_L, draw_L, capacity_L, by) => {
-    expect(limitOf(inputs(inflow_L, draw_L, { capacity_L }), "t", frame).by).toBe(by);
+    const of = inputs(inflow_L, draw_L, { capacity_L });
+    expect(limitOf(of, "t", enoughSize(of, "t", frame).most_L, frame).by).toBe(by);
   });
 });
 
@@ -168,8 +170,6 @@ test("60 sizes of 50 years take no longer than a look at the screen", () => {
     inflow_L.map((_, i) => (i % 7 < 5 ? 150 : 0)),
   );
   const sizes = Array.from({ length: 60 }, (_, k) => 500 * k);
-  sizeCurve(of, "t", sizes, long);
-  const started = performance.now();
-  sizeCurve(of, "t", sizes, long);
-  expect(performance.now() - started).toBeLessThan(200);
+  // the goal on a quiet machine is 20 ms
+  expect(cpuTime_ms(() => sizeCurve(of, "t", sizes, long))).toBeLessThan(100);
 });

@@ -3,15 +3,33 @@ import type { WeatherColumn, WeatherRecord } from "./record.ts";
 import { randomStream } from "./rng.ts";
 
 /** How a record is changed to ask what a drier or a warmer time would bring. A question, no forecast. */
-export type WeatherChange =
-  | { kind: "rain" /** Factor by month, January first. */; byMonth: readonly number[] }
-  | { kind: "warmer" /** Added to every temperature, °C. */; by_c: number }
-  | { kind: "driest-years" /** Whole years in a row that are repeated. */; years: number }
-  | {
-      kind: "longer-dry-spells" /** Mean length over what it was, 1 or more. */;
-      times: number;
-      seed: number;
-    };
+export type WeatherChange = LessRain | Warmer | YearsAgain | LongerDrySpells;
+
+export interface LessRain {
+  kind: "rain";
+  /** Factor by month, January first. */
+  byMonth: readonly number[];
+}
+
+export interface Warmer {
+  kind: "warmer";
+  /** Added to every temperature, °C. */
+  by_c: number;
+}
+
+export interface YearsAgain {
+  kind: "years-again";
+  /** First of the whole years in a row that are repeated. */
+  from: number;
+  years: number;
+}
+
+export interface LongerDrySpells {
+  kind: "longer-dry-spells";
+  /** Mean length over what it was, 1 or more. */
+  times: number;
+  seed: number;
+}
 
 /** The record under a change, as long as it was but for days outside whole years. */
 export function changedRecord(record: WeatherRecord, change: WeatherChange): WeatherRecord {
@@ -20,8 +38,8 @@ export function changedRecord(record: WeatherRecord, change: WeatherChange): Wea
       return withRain(record, (rain_mm, i) => rain_mm * change.byMonth[monthOf(record, i)]!);
     case "warmer":
       return warmer(record, change.by_c);
-    case "driest-years":
-      return driestRepeated(record, change.years);
+    case "years-again":
+      return yearsAgain(record, change);
     case "longer-dry-spells":
       return withRain(record, spelled(record, change.times, change.seed));
   }
@@ -78,23 +96,19 @@ function wholeYearStarts({ firstDay, days }: WeatherRecord): { year: number; fro
     .filter(({ from, to }) => from >= 0 && to <= days);
 }
 
-/** The driest run of whole years, by rain, over and over; as many whole years as the record has. */
-function driestRepeated(record: WeatherRecord, years: number): WeatherRecord {
+/** A run of whole years over and over; as many whole years as the record has. */
+function yearsAgain(record: WeatherRecord, { from: first, years }: YearsAgain): WeatherRecord {
   const whole = wholeYearStarts(record);
-  const length = Math.min(years, whole.length);
-  if (length === 0) return record;
-  const rain = whole.map(({ from, to }) => sum(record.columns.rain_mm.subarray(from, to)));
-  const runOf = (start: number) => sum(rain.slice(start, start + length));
-  let driest = 0;
-  for (let start = 1; start + length <= whole.length; start++)
-    if (runOf(start) < runOf(driest)) driest = start;
+  const start = whole.findIndex(({ year }) => year === first);
+  const length = Math.min(years, whole.length - start);
+  if (start < 0 || length < 1) return record;
 
   const firstYear = whole[0]!.year;
   const firstDay = dayNumber(firstYear, 1, 1);
   const days = dayNumber(firstYear + whole.length, 1, 1) - firstDay;
   const source = Int32Array.from({ length: days }, (_, i) => {
     const { year, month, day } = fromDay(firstDay + i);
-    const from = whole[driest + ((year - firstYear) % length)]!;
+    const from = whole[start + ((year - firstYear) % length)]!;
     return sameDay(from, month, day) - record.firstDay;
   });
   const columns = Object.fromEntries(

@@ -1,0 +1,72 @@
+import { enoughSize } from "../engine/size-curve.ts";
+import { perYear } from "../engine/years.ts";
+import { measuresApart } from "../survey/measures/apart.ts";
+import { type Proposal, proposals, type RunFacts } from "../survey/measures/propose.ts";
+import type { ChoicesContext } from "./choices-context.ts";
+import { beside, with_ } from "./choices-measures.ts";
+import type { GroundsChoices } from "./choices-schema.ts";
+import { valuerOf } from "./plan-worth.ts";
+
+type ProposalRow = GroundsChoices["proposals"][number];
+
+/** Less than this by itself is not worth a line: 200 L a year. */
+const leastSaved_kL = 0.2;
+
+/** What might do something here, with what it saves by itself and after all that is chosen. */
+export function proposalRows(context: ChoicesContext, watered: RunFacts["watered"]): ProposalRow[] {
+  const { worked, measures } = context;
+  const proposed = proposals(worked.survey, { watered, tanks: tankFacts(context) });
+  const added = proposed.flatMap(({ measure }) => (measure ? { ...measure, chosen: false } : []));
+  const all = [...measures, ...added];
+  const valuer = valuerOf({ ...worked.survey, measures: all }, all, worked.ready.frame);
+  const plan = Uint8Array.from(all, (_, k) => context.plan[k] ?? 0);
+  const within = { measures: all, plan, apart: measuresApart(all), worked };
+  const none = new Uint8Array(all.length);
+  const saved = (set: Uint8Array) => valuer.saved_kL_year(set, "need");
+  const rows = proposed.map((proposal): ProposalRow => {
+    const place = proposal.measure ? all.findIndex(({ id }) => id === proposal.measure!.id) : -1;
+    if (place < 0) return rowOf(proposal, null, null);
+    const others = beside(within, place);
+    return rowOf(
+      proposal,
+      saved(with_(none, place)) - saved(none),
+      saved(with_(others, place)) - saved(others),
+    );
+  });
+  return bestOfEach(rows).filter(
+    ({ measure, alone_kL_year }) => measure === null || alone_kL_year! >= leastSaved_kL,
+  );
+}
+
+function rowOf({ reason, measure }: Proposal, alone: number | null, after: number | null): ProposalRow {
+  const { code, ...facts } = reason;
+  return { code, facts, measure: measure && { ...measure }, alone_kL_year: alone, after_kL_year: after };
+}
+
+/** A roof goes to one tank: the one to which it brings most. */
+function bestOfEach(rows: readonly ProposalRow[]): ProposalRow[] {
+  const isBetter = (other: ProposalRow, row: ProposalRow) =>
+    other.code === row.code &&
+    other.facts.roof !== undefined &&
+    other.facts.roof === row.facts.roof &&
+    other.alone_kL_year! > row.alone_kL_year!;
+  return rows.filter((row) => !rows.some((other) => isBetter(other, row)));
+}
+
+function tankFacts({ valuer, worked, measures }: ChoicesContext): RunFacts["tanks"] {
+  const { frame } = worked.ready;
+  return valuer.evaluator.tanks(new Uint8Array(measures.length), "need").flatMap((inputs) => {
+    const { group } = inputs;
+    const outcome = worked.outcome.tanks.find(({ id }) => id === group.id);
+    if (!group.inUse || !outcome) return [];
+    const [first] = group.members;
+    const { before, after } = inputs.draws();
+    return {
+      tank: group.id,
+      capacity_L: first!.capacity_L,
+      enough_L: group.members.length > 1 ? 0 : enoughSize(inputs, group.id, frame).capacity_L,
+      spill_kL_year: perYear(outcome.spill_L, worked.outcome.days) / 1000,
+      draws: before.length + after.length > 0,
+    };
+  });
+}

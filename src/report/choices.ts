@@ -1,0 +1,153 @@
+import type { Step } from "../engine/frontier.ts";
+import { netPresentValue } from "../engine/money.ts";
+import { type Caution, cautionsFor } from "./cautions.ts";
+import { dearerQuotes, orderRows, rivalSets, stepRow } from "./choices-best.ts";
+import {
+  type BestSets,
+  bestSets,
+  bestWithin,
+  type ChoicesContext,
+  choicesContext,
+  idsOf,
+  outlayOfSet,
+} from "./choices-context.ts";
+import { measureRows, planRows, shareRows } from "./choices-measures.ts";
+import { proposalRows } from "./choices-proposals.ts";
+import { choicesFormat, choicesVersion, type GroundsChoices } from "./choices-schema.ts";
+import { tankParts } from "./choices-sizes.ts";
+import { scenarioRows, usualQuestions, type WeatherQuestion } from "./choices-weather.ts";
+import { reportOf } from "./report.ts";
+import { type Rival, type SpreadOutcome, type SpreadRun, spreadRun } from "./spread.ts";
+import type { WorkedOut } from "./work-out.ts";
+
+export interface ChoicesRequest {
+  /** What may be spent in all; the survey's own where null. */
+  budget: number | null;
+  /** What is asked of the weather; the usual where not given. */
+  questions?: readonly WeatherQuestion[];
+}
+
+/** A decision under way: the best sets are there, draws may be made, and the document can be written at any time. */
+export interface Decision {
+  context: ChoicesContext;
+  sets: BestSets;
+  best: Step;
+  /** Draws of what the survey leaves open, for a worker to make one after another. */
+  spread(seed: number): SpreadRun;
+  /** @param drawn what the draws made so far say; null: none were asked for */
+  document(say: (caution: Caution) => string, drawn: SpreadOutcome | null): GroundsChoices;
+}
+
+/** @throws ShadeNeedsSky */
+export function decide(worked: WorkedOut, request: ChoicesRequest): Decision {
+  const context = choicesContext(worked, request.budget);
+  const sets = bestSets(context);
+  const best = bestWithin(sets, context.budget);
+  const rivals = rivalSets(context, best, sets);
+  return {
+    context,
+    sets,
+    best,
+    spread: (seed) =>
+      spreadRun({
+        survey: worked.survey,
+        measures: context.measures,
+        plan: context.plan,
+        rivals: rivals.map((set) => rivalOf(context, set)),
+        tariff: context.money.tariff,
+        frame: worked.ready.frame,
+        seed,
+      }),
+    document: (say, drawn) => documentOf({ context, sets, best, rivals, request, drawn }, say),
+  };
+}
+
+/** The document in one go, with as many draws as asked for. */
+export function choicesOf(
+  worked: WorkedOut,
+  request: ChoicesRequest & { draws: number; seed: number },
+  say: (caution: Caution) => string,
+): GroundsChoices {
+  const decision = decide(worked, request);
+  if (request.draws === 0) return decision.document(say, null);
+  const run = decision.spread(request.seed);
+  for (let k = 0; k < request.draws; k++) run.draw();
+  return decision.document(say, run.outcome());
+}
+
+function rivalOf(context: ChoicesContext, set: Uint8Array): Rival {
+  const outlay = outlayOfSet(context, set);
+  return {
+    name: idsOf(context, set).join(" "),
+    set,
+    worth: (saved) => netPresentValue(outlay, saved, context.outlook),
+  };
+}
+
+interface Parts {
+  context: ChoicesContext;
+  sets: BestSets;
+  best: Step;
+  rivals: readonly Uint8Array[];
+  request: ChoicesRequest;
+  drawn: SpreadOutcome | null;
+}
+
+function documentOf(parts: Parts, say: (caution: Caution) => string): GroundsChoices {
+  const { context, sets, best, request, drawn } = parts;
+  const { worked, money, measures, outlays } = context;
+  const report = reportOf(worked, say);
+  const plans = planRows(context);
+  const questions = request.questions ?? usualQuestions(worked.outcome.mains.byYear);
+  const { scenarios, wouldChange } = scenarioRows(context, best.set, questions);
+  return {
+    format: choicesFormat,
+    version: choicesVersion,
+    engine: report.engine,
+    survey: report.survey,
+    assumed: report.assumed,
+    cautions: cautionsFor(worked).map(say),
+    weather: report.weather,
+    currency: money.currency,
+    budget: context.budget,
+    mains: report.mains,
+    plans,
+    measures: measureRows(context),
+    shares: shareRows(context),
+    frontier: sets.bySaving.steps.map((step) => stepRow(context, step)),
+    frontierByWorth: (sets.byWorth?.steps ?? []).map((step) => stepRow(context, step)),
+    proven: sets.bySaving.proven,
+    leftOut: measures.filter((_, k) => outlays[k] === null).map(({ id }) => id),
+    best: stepRow(context, best),
+    order: orderRows(context, best),
+    wouldChange: [...dearerQuotes(context, best), ...wouldChange],
+    ...tankParts(context),
+    scenarios,
+    ...(drawn && drawn.draws > 0 && { spread: spreadRows(parts, drawn) }),
+    proposals: proposalRows(context, [...plans.underWatered, ...plans.overWatered]),
+  };
+}
+
+/** Neither does better in this share of the draws: they cannot be told apart. */
+const toldApart = 0.9;
+
+function spreadRows({ context, rivals }: Parts, drawn: SpreadOutcome): NonNullable<GroundsChoices["spread"]> {
+  const none = { p10: null, p50: null, p90: null };
+  const between = drawn.chance[0]?.[1] ?? null;
+  return {
+    draws: drawn.draws,
+    seed: drawn.seed,
+    giveUp_kL_year: drawn.giveUp_kL_year ?? none,
+    need_kL_year: drawn.need_kL_year ?? none,
+    plan_kL_year: drawn.plan_kL_year ?? none,
+    byUnknown: drawn.byUnknown,
+    rivals: drawn.rivals.map(({ saved_kL_year, npv }, k) => ({
+      measures: idsOf(context, rivals[k]!),
+      saved_kL_year: saved_kL_year ?? none,
+      npv: npv ?? none,
+    })),
+    chance: drawn.chance,
+    isDraw: between !== null && between < toldApart && between > 1 - toldApart,
+    byUnknownOfChoice: drawn.byUnknownOfChoice,
+  };
+}
