@@ -1,6 +1,7 @@
 import type { ConflictAnswer, LogEntry, SiteState } from "./answers.ts";
 import type { Box } from "./box.ts";
 import { Outbox } from "./outbox.ts";
+import { Patience } from "./patience.ts";
 import { renamed } from "./renamed.ts";
 import { Answered, isConflict, NotReached, type SitesApi } from "./sites-api.ts";
 import type { Standing } from "./standing.ts";
@@ -17,9 +18,6 @@ export interface KeptParts {
   wait(ms: number): Promise<void>;
 }
 
-/** Waits between tries while the server is not reached. */
-const patience_ms = [1_000, 2_000, 5_000, 10_000, 30_000];
-
 /**
  * A site that a page works on. Every change goes into the browser's box first, then to the server, the newest
  * only; it is called saved when the server has answered that it is on its disk.
@@ -27,17 +25,17 @@ const patience_ms = [1_000, 2_000, 5_000, 10_000, 30_000];
 export class KeptSite {
   readonly #parts: KeptParts;
   readonly #outbox: Outbox;
+  readonly #patience: Patience;
   readonly #listeners = new Set<() => void>();
   #state: SiteState | null = null;
   #standing: Standing = { is: "saving" };
   #sending: Promise<void> | null = null;
   #isAsked = false;
-  #tries = 0;
-  #wake: (() => void) | null = null;
   #isClosed = false;
 
   constructor(parts: KeptParts) {
     this.#parts = parts;
+    this.#patience = new Patience(parts.wait);
     this.#outbox = new Outbox(parts.box, parts.tabs, parts.id);
   }
 
@@ -97,9 +95,7 @@ export class KeptSite {
 
   /** Tries again at once: the network is back, or somebody asks. */
   tryNow(): void {
-    this.#tries = 0;
-    if (this.#wake) this.#wake();
-    else void this.#send();
+    if (!this.#patience.now()) void this.#send();
   }
 
   /** Waits until nothing is under way any more: all is saved, or something stands in the way. */
@@ -158,7 +154,7 @@ export class KeptSite {
   close(): void {
     this.#isClosed = true;
     this.#listeners.clear();
-    this.#wake?.();
+    this.#patience.now();
   }
 
   #conflict(): ConflictAnswer {
@@ -189,13 +185,18 @@ export class KeptSite {
   /** One sender at a time; it goes on until nothing is left, or something stands in the way. */
   #send(): Promise<void> {
     this.#isAsked = true;
+    if (!this.#maySend()) return Promise.resolve();
     this.#sending ??= this.#sendWhileAsked();
     return this.#sending;
   }
 
+  #maySend(): boolean {
+    return !this.#isClosed && this.#standing.is !== "conflict";
+  }
+
   async #sendWhileAsked(): Promise<void> {
     try {
-      while (this.#isAsked && !this.#isClosed && this.#standing.is !== "conflict") {
+      while (this.#isAsked && this.#maySend()) {
         this.#isAsked = false;
         await this.#sendAll();
       }
@@ -206,7 +207,7 @@ export class KeptSite {
 
   async #sendAll(): Promise<void> {
     try {
-      while ((await this.#sendSurvey()) || (await this.#sendLog())) this.#tries = 0;
+      while ((await this.#sendSurvey()) || (await this.#sendLog())) this.#patience.rest();
       const { api, id } = this.#parts;
       if (this.#state === null || this.#standing.is === "waiting") await this.#take(await api.state(id));
     } catch (error) {
@@ -267,16 +268,7 @@ export class KeptSite {
 
   #tryLater(reason: string | null): void {
     this.#standWaiting(reason);
-    if (this.#wake !== null) return;
-    const ms = patience_ms[Math.min(this.#tries, patience_ms.length - 1)]!;
-    this.#tries += 1;
-    const woken = new Promise<void>((resolve) => {
-      this.#wake = resolve;
-    });
-    void Promise.race([this.#parts.wait(ms), woken]).then(() => {
-      this.#wake = null;
-      if (!this.#isClosed) void this.#send();
-    });
+    this.#patience.later(() => void this.#send());
   }
 
   async #take(state: SiteState): Promise<void> {
