@@ -14,7 +14,7 @@ const results = mkdtempSync(join(tmpdir(), "grounds-tests-"));
 
 /** Where a day could slip: a zone far from UTC, with summer time on the other side of the year. */
 const farZone = "Pacific/Auckland";
-const dateTests = ["tests/engine/weather", "tests/files", "tests/survey/record"];
+const dateTests = ["tests/engine/weather", "tests/files", "tests/survey/record", "tests/report/time-zone"];
 
 function run(title: string, program: string, args: readonly string[], zone = "UTC"): boolean {
   console.log(`\n— ${title}`);

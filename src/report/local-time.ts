@@ -1,5 +1,3 @@
-import type { SunMinutes } from "../engine/rounds/cool-hours.ts";
-import { sunOfDay } from "../engine/rounds/sun.ts";
 import { dayNumber } from "../engine/weather/dates.ts";
 
 const minute_ms = 60_000;
@@ -39,21 +37,6 @@ function clockOf(timeZone: string): Intl.DateTimeFormat {
   });
   clocks.set(timeZone, clock);
   return clock;
-}
-
-/** The sun's times of a day on the local clock. */
-export function sunMinutes(day: number, place: ClockPlace): SunMinutes {
-  const sun = sunOfDay(day, place.latitude, place.longitude);
-  const local = (moment_ms: number | null) =>
-    moment_ms === null ? null : localMinutes(moment_ms, day, place);
-  return {
-    dawn_min: local(sun.dawn_ms),
-    sunrise_min: local(sun.sunrise_ms),
-    sunset_min: local(sun.sunset_ms),
-    dusk_min: local(sun.dusk_ms),
-    midnight_min: local(sun.midnight_ms)!,
-    polar: sun.polar,
-  };
 }
 
 /** Minutes from midnight as HH:MM. */

@@ -2,11 +2,11 @@ import { proposedHours } from "../engine/rounds/cool-hours.ts";
 import type { FlowLimit, Job } from "../engine/rounds/packing.ts";
 import { type PackedDay, packDay } from "../engine/rounds/packing-day.ts";
 import type { Ranked } from "../engine/rounds/ration.ts";
-import { cycleMinutes, elapsed_min } from "../engine/rounds/run-time.ts";
+import { cycleMinutes, elapsed_min, type RunTime } from "../engine/rounds/run-time.ts";
 import type { WeekBed, WeekWatering } from "../engine/rounds/week-facts.ts";
 import { week_days } from "../engine/rounds/week-facts.ts";
-import { sunMinutes } from "./local-time.ts";
 import type { RoundsWorked } from "./rounds-work.ts";
+import { sunMinutes } from "./sun-minutes.ts";
 import { lineFlows_L_min, tapFlow_L_min } from "./week-ask.ts";
 
 /** One day of the week's round with its times. */
@@ -47,7 +47,7 @@ export function weekDays(
 }
 
 /** Taps, then lines, as places among the supplies. A tap with no flow measured limits nothing. */
-function flowLimits({ need }: RoundsWorked, levels: ReadonlyMap<string, number | null>): FlowLimit[] {
+export function flowLimits({ need }: RoundsWorked, levels: ReadonlyMap<string, number | null>): FlowLimit[] {
   const taps = need.site.taps.map((tap) => ({ id: tap.id, flow_L_min: tapFlow_L_min(need, tap, levels) }));
   const lines = [...lineFlows_L_min(need, levels)].map(([id, flow_L_min]) => ({
     id: lineId(id),
@@ -60,7 +60,13 @@ function lineId(line: string): string {
   return `line ${line}`;
 }
 
-function jobOf(worked: RoundsWorked, id: string, watering: WeekWatering, limits: readonly FlowLimit[]): Job {
+/** A bed's watering as a job of the day. */
+export function jobOf(
+  worked: RoundsWorked,
+  id: string,
+  watering: RunTime & Pick<WeekWatering, "stretches">,
+  limits: readonly FlowLimit[],
+): Job {
   const { need } = worked;
   const { ready, rounds } = need.beds.find((bed) => bed.rounds.id === id)!;
   const { byHand } = ready.grown.bed.watering;

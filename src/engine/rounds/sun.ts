@@ -14,9 +14,11 @@ export interface SunOfDay {
   polar: "day" | "night" | null;
 }
 
-/** The sun on a calendar day at a place: dawn and dusk are civil ones, 6° below the horizon. */
-export function sunOfDay(day: number, latitude_deg: number, longitude_deg: number): SunOfDay {
-  const noon_ms = (day + 0.5 - longitude_deg / 360) * day_ms;
+/**
+ * The sun on a day at a place: dawn and dusk are civil ones, 6° below the horizon.
+ * @param noon_ms noon of that day by the place's clock
+ */
+export function sunOfDay(noon_ms: number, latitude_deg: number, longitude_deg: number): SunOfDay {
   const times = getTimes(new Date(noon_ms), latitude_deg, longitude_deg);
   const at = (time: Date | null) => (time === null ? null : time.getTime());
   return {

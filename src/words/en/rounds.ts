@@ -145,3 +145,26 @@ export const roundsText = {
     "  --ics FILE, --html FILE, --csv FILE   a calendar, sheets to print, the table",
   ].join("\n"),
 } as const;
+
+interface Entry extends Pick<Watering, "minutes" | "cycles" | "soak_min"> {
+  bed: string;
+  litres: number;
+  leaveAfterRain_mm: number | null;
+}
+
+/** Words of the calendar's entries. */
+export const calendarWords = {
+  calendar: (place: string) => `Watering, ${place}`,
+  summary: (entry: Entry) => `Water ${entry.bed}: ${minutesWords(entry)}`,
+  description: ({ litres, leaveAfterRain_mm }: Entry) =>
+    [
+      `${count(Math.round(litres))} L.`,
+      ...(leaveAfterRain_mm === null
+        ? []
+        : [
+            `Leave it out if the gauge has ${count(leaveAfterRain_mm)} mm or more since the last day of the round.`,
+          ]),
+      "Dig a finger deep: leave it if it is moist there.",
+      roundCaution("people-first"),
+    ].join(" "),
+};
