@@ -13,7 +13,11 @@ const decimal = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
 
 /** Reads the log from CSV text: its entries in the order of the file, or every fault by row and column. */
 export function readLog(text: string): LogOutcome {
-  const { rows, openQuoteRow } = parseDelimited(text, { delimiter: ",", maxRows: mostLogEntries + 2 });
+  const { rows, openQuoteRow, longLine } = parseDelimited(text, {
+    delimiter: ",",
+    maxRows: mostLogEntries + 2,
+  });
+  if (longLine !== null) return { faults: [fault(`row ${longLine}`, "record-long-line")] };
   if (openQuoteRow !== null) return { faults: [fault(`row ${openQuoteRow}`, "record-open-quote")] };
   const header = rows[0] ?? [];
   const faults = headerFaults(header);

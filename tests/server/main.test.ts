@@ -1,8 +1,13 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { afterEach, expect, test } from "vitest";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, afterEach, expect, test } from "vitest";
 import { root } from "../structure/sources.ts";
 
 const running: ChildProcess[] = [];
+const data = mkdtempSync(join(tmpdir(), "grounds-main-"));
+afterAll(() => rmSync(data, { recursive: true, force: true }));
 
 afterEach(() => {
   for (const child of running.splice(0)) child.kill("SIGKILL");
@@ -19,7 +24,9 @@ interface Run {
 }
 
 function start(...args: string[]): Run {
-  const child = spawn(process.execPath, ["--import", "tsx", "src/server/main.ts", ...args], { cwd: root });
+  const child = spawn(process.execPath, ["--import", "tsx", "src/server/main.ts", "--data", data, ...args], {
+    cwd: root,
+  });
   running.push(child);
   let out = "";
   let err = "";
