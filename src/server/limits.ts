@@ -2,6 +2,8 @@
  * their bounds where they are read. */
 export const limits = {
   body_bytes: 32 * 1024 * 1024,
+  /** A whole site with its versions, brought in from a file. */
+  site_bytes: 64 * 1024 * 1024,
   /** Levels of JSON; a survey document needs seven. */
   depth: 40,
   /** Beds × days of weather: a hundred beds for 200 years, and more. */

@@ -19,13 +19,13 @@ interface VersionRow {
 
 /**
  * A whole site as its document.
- * @param room_characters for the versions: the newest that fit are in it, how many older ones are not is said
+ * @param room_bytes for the versions: the newest that fit are in it, how many older ones are not is said
  */
-export function siteDocument(store: Store, id: string, room_characters: number): SiteDocument {
+export function siteDocument(store: Store, id: string, room_bytes: number): SiteDocument {
   return store.db.transaction(() => {
     const row = siteRow(store, id);
     const survey = versionSurvey(store, id, row.current);
-    const { versions, first } = newestVersions(store, id, room_characters);
+    const { versions, first } = newestVersions(store, id, room_bytes);
     const entries = logEntries(store, id);
     const number = row.current - first + 1;
     return {
@@ -45,7 +45,7 @@ export function siteDocument(store: Store, id: string, room_characters: number):
 }
 
 /** The newest versions that fit, oldest first, and the number of the first of them; one at least. */
-function newestVersions({ db }: Store, id: string, room_characters: number) {
+function newestVersions({ db }: Store, id: string, room_bytes: number) {
   const rows = db
     .prepare<[string], VersionRow>(
       "SELECT number, after, saved_at, words, survey FROM version WHERE site = ? ORDER BY number DESC",
@@ -53,11 +53,11 @@ function newestVersions({ db }: Store, id: string, room_characters: number) {
     .iterate(id);
   const taken: VersionRow[] = [];
   const surveys: SiteDocument["versions"] = [];
-  let room = room_characters;
+  let room = room_bytes;
   let first = 1;
   for (const row of rows) {
     const survey = unpackSurvey(row.survey);
-    room -= JSON.stringify(survey).length + row.words.length + 100;
+    room -= Buffer.byteLength(JSON.stringify(survey)) + Buffer.byteLength(row.words) + 100;
     if (room < 0 && taken.length > 0) break;
     first = row.number;
     taken.push(row);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import * as z from "zod";
 import { listSchema } from "../../../src/server/routes/sites/answers.ts";
+import { siteDocument } from "../../../src/server/store/document.ts";
 import { siteSchema } from "../../../src/survey/schema/site-document.ts";
 import { ask, own, problemOf } from "../stand-in.ts";
 import {
@@ -14,6 +15,7 @@ import {
   send,
   stateOf,
   testApp,
+  testStore,
 } from "./helpers.ts";
 
 type App = ReturnType<typeof testApp>;
@@ -88,6 +90,19 @@ describe("one file", () => {
     expect(brought.versions).toBe(5);
     expect(brought.words).toBe("Oval: area 4 m² → 9 m²");
     expect(brought.undo).toBe(brought.words);
+  });
+
+  test("too large for all its versions has the newest, says how many are not there, and can be brought in", async () => {
+    const store = testStore();
+    const app = testApp(store);
+    const id = await lived(app);
+    const room_bytes = 2.5 * JSON.stringify(school()).length;
+    const file = siteDocument(store, id, room_bytes);
+    expect(file.versions!.map(({ survey }) => survey.beds[0]!.area_m2)).toEqual([3, 4]);
+    expect(file.versionsLeftOut).toBe(2);
+    const brought = await create(testApp(), file);
+    expect(brought.versions).toBe(2);
+    expect(brought.survey.beds[0]!.area_m2).toBe(4);
   });
 
   test("is sent as a file to save, and asked for again only when it has changed", async () => {

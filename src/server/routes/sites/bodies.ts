@@ -18,11 +18,11 @@ import { limits } from "../../limits.ts";
 import { Problem } from "../../problem.ts";
 
 /** Refuses a body beyond the server's limit before it is read. */
-export function limitBody(): MiddlewareHandler {
+export function limitBody(most_bytes: number = limits.body_bytes): MiddlewareHandler {
   return bodyLimit({
-    maxSize: limits.body_bytes,
+    maxSize: most_bytes,
     onError: () => {
-      throw new Problem(413, serverWords.bodyTooLarge(limits.body_bytes / 1024 ** 2));
+      throw new Problem(413, serverWords.bodyTooLarge(most_bytes / 1024 ** 2));
     },
   });
 }

@@ -2,6 +2,7 @@ import type { Context, Hono } from "hono";
 import { describeRoute } from "hono-openapi";
 import { siteSchema } from "../../../survey/schema/site-document.ts";
 import { siteWords } from "../../../words/en/sites.ts";
+import { limits } from "../../limits.ts";
 import { expectedOf, keyOf, quoted } from "../../preconditions.ts";
 import { Problem } from "../../problem.ts";
 import { siteDocument } from "../../store/document.ts";
@@ -14,8 +15,8 @@ import { limitBody, readSite } from "./bodies.ts";
 import { json, route } from "./describe.ts";
 import { ask, askWith } from "./failures.ts";
 
-/** Characters of versions that a document carries; with the rest it stays below what a body may have. */
-const room_characters = 24_000_000;
+/** Room for the versions in a document; with the rest it stays below what may be brought in again. */
+const room_bytes = 48_000_000;
 
 /** Sites as wholes: list, create, read, replace, take out, bring back; a document in and out. */
 export function addWholeSites(app: Hono, store: Store): void {
@@ -51,7 +52,7 @@ export function addWholeSites(app: Hono, store: Store): void {
         key: true,
       }),
     ),
-    limitBody(),
+    limitBody(limits.site_bytes),
     async (c) => {
       const site = await readSite(c);
       const key = keyOf(c);
@@ -98,7 +99,7 @@ export function addWholeSites(app: Hono, store: Store): void {
         ifMatch: "must",
       }),
     ),
-    limitBody(),
+    limitBody(limits.site_bytes),
     async (c) => {
       const id = c.req.param("id");
       const expected = expectedOf(c, true);
@@ -149,7 +150,7 @@ function wholeSite(c: Context, store: Store, headers: Record<string, string>): R
   const id = c.req.param("id")!;
   const { document, tag } = ask(() =>
     store.db.transaction(() => ({
-      document: siteDocument(store, id, room_characters),
+      document: siteDocument(store, id, room_bytes),
       tag: wholeTag(siteRow(store, id)),
     }))(),
   );
