@@ -36,25 +36,44 @@ function mostOff(length: number): number {
 export function findPlant(typed: string, most = 8): FoundPlant[] {
   const wanted = folded(typed.slice(0, 80));
   if (wanted.length < 2) return [];
-  const best = new Map<string, FoundPlant & { rank: number }>();
-  for (const { genus, name, plain } of known) {
-    const fit = fitOf(wanted, plain);
-    const before = best.get(genus.genus);
-    if (fit && (!before || fit.rank < before.rank)) best.set(genus.genus, { genus, name, ...fit });
-  }
-  return [...best.values()]
+  const rightly = fitting((plain) => asWritten(wanted, plain));
+  const found = rightly.some(({ rank }) => rank <= 1) ? rightly : fitting((plain) => fitOf(wanted, plain));
+  return found
     .sort((a, b) => a.rank - b.rank || (a.genus.genus < b.genus.genus ? -1 : 1))
     .slice(0, most)
     .map(({ genus, name, off }) => ({ genus, name, off }));
 }
 
-/** How well a name fits: whole, its beginning, one of its words, then the same misspelled. */
-function fitOf(wanted: string, plain: string): { off: number; rank: number } | null {
+interface Fit {
+  off: number;
+  /** 0 the best. */
+  rank: number;
+}
+
+/** Each genus by the name that fits it best. */
+function fitting(fit: (plain: string) => Fit | null): (FoundPlant & Fit)[] {
+  const best = new Map<string, FoundPlant & Fit>();
+  for (const { genus, name, plain } of known) {
+    const found = fit(plain);
+    const before = best.get(genus.genus);
+    if (found && (!before || found.rank < before.rank)) best.set(genus.genus, { genus, name, ...found });
+  }
+  return [...best.values()];
+}
+
+/** Rightly spelled: the whole name, a genus with its species, a name's beginning, one of its words. */
+function asWritten(wanted: string, plain: string): Fit | null {
   if (plain === wanted || plain === `${wanted}s` || `${plain}s` === wanted) return { off: 0, rank: 0 };
   if (wanted.startsWith(`${plain} `)) return { off: 0, rank: 1 };
   if (plain.startsWith(wanted)) return { off: 0, rank: 2 };
+  return plain.includes(` ${wanted}`) ? { off: 0, rank: 3 } : null;
+}
+
+/** The same misspelled too. */
+function fitOf(wanted: string, plain: string): Fit | null {
+  const rightly = asWritten(wanted, plain);
+  if (rightly) return rightly;
   const words = plain.split(" ");
-  if (words.some((word) => word.startsWith(wanted))) return { off: 0, rank: 3 };
   const first = wanted.split(" ")[0]!;
   const whole = Math.min(misspelled(wanted, plain), misspelled(wanted, plain.slice(0, wanted.length)));
   const part = Math.min(...words.flatMap((word) => [misspelled(wanted, word), misspelled(first, word)]));

@@ -33,7 +33,10 @@ export function findingOf(readings: FoundReadings): { finding: SurveyFinding } |
 }
 
 function kept(given: Given): Pick<SurveyFinding, "figure" | "standardError"> {
-  if ("figure" in given) return { ...given.figure };
+  if ("figure" in given) {
+    const { figure, standardError } = given.figure;
+    return { figure, standardError };
+  }
   if ("word" in given) return { figure: given.word };
   return { figure: Array.isArray(given.value) ? given.value.length : 1 };
 }

@@ -31,7 +31,8 @@ export function dealt(
     const short = values.length < counts[i]! || values.length === 0;
     if (short && !slot.list) return impossible("reading-missing", { slot: slot.name });
     if (values.length % (slot.together ?? 1) !== 0) return impossible("reading-missing", { slot: slot.name });
-    const wrong = values.find((value) => !Number.isFinite(value) || (value < 0 && !slot.signed));
+    if (!values.every(Number.isFinite)) return impossible("not-a-number", { slot: slot.name });
+    const wrong = values.find((value) => value < 0 && !slot.signed);
     if (wrong !== undefined) return impossible("below-nothing", { slot: slot.name, found: wrong });
     rows.set(slot.name, { slot, values });
   }

@@ -61,7 +61,11 @@ export function questionsAbout(survey: Survey): Question[] {
       });
   });
   survey.taps?.forEach((tap, i) => {
-    if (tap.source === "mains") ask(`taps[${i}].flow_L_min`, "taps.flow_L_min", tap.flow_L_min);
+    // the valve of laid pipes is held to what its beds' method gives
+    const laid = survey.beds.some(
+      ({ watering }) => watering.tap === tap.id && laidMethods.includes(watering.method),
+    );
+    if (tap.source === "mains" && !laid) ask(`taps[${i}].flow_L_min`, "taps.flow_L_min", tap.flow_L_min);
   });
   survey.draws?.forEach((draw, i) => {
     ask(`draws[${i}].litresPerDay`, "draws.litresPerDay", draw.litresPerDay);
@@ -71,6 +75,8 @@ export function questionsAbout(survey: Survey): Question[] {
   });
   return questions;
 }
+
+const laidMethods: readonly string[] = ["drip", "subsurface-drip", "spray", "rotor"];
 
 type Ask = (at: string, field: string, found: number | undefined, kind?: string) => void;
 

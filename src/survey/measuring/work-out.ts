@@ -12,7 +12,15 @@ import { wayOf } from "./ways.ts";
 export function workOut(how: string, readings: readonly number[]): Outcome | null {
   const read = readHow(how);
   if (!read || read.terms.some(({ way }) => !wayOf(way))) return null;
-  return read.paced ? paced(read, readings) : combined(read.terms, readings, false);
+  return finite(read.paced ? paced(read, readings) : combined(read.terms, readings, false));
+}
+
+/** A blank of 0 where something divides by it gives no figure: that is said, never kept as one. */
+function finite(outcome: Outcome): Outcome {
+  if ("impossible" in outcome) return outcome;
+  const figures = Object.values(outcome.figures);
+  const sound = figures.every(({ figure, standardError }) => Number.isFinite(figure + standardError));
+  return sound ? outcome : impossible("nothing-comes-of-it");
 }
 
 /** Shapes added and taken away; one alone keeps all that it gives. */

@@ -38,8 +38,11 @@ const impossible: Readonly<Record<string, Sentence>> = {
     `The readings (${n(facts, "found")}) do not fill the blanks. Look for one left out.`,
   "readings-left-over": (facts) => `${n(facts, "found")} readings are left over.`,
   "reading-missing": (facts) => `${slotLabel("", String(facts.slot))}: a reading is missing.`,
+  "not-a-number": (facts) => `${slotLabel("", String(facts.slot))}: a number is needed there.`,
   "below-nothing": (facts) =>
     `${slotLabel("", String(facts.slot))} must be a number of 0 or more. You entered ${n(facts, "found")}.`,
+  "nothing-comes-of-it": () =>
+    "No figure comes of these readings. Look for a 0, or a reading in the wrong blank.",
   "answer-not-there": () => "That answer is not among the choices of the question.",
   "key-not-finished": () => "There is a question more to answer.",
   "no-points": () => "No points were counted.",

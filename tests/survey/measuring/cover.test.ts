@@ -26,8 +26,10 @@ function outline({ from, edges, to }: Leaf): [number, number][] {
 /** Fills outlines row by row, pixels whose middle lies inside, each pixel once. */
 function painted(shapes: readonly Leaf[]): Uint8Array {
   const pixels = new Uint8Array(side * side);
-  for (const corners of shapes.map(outline))
-    for (let row = 0; row < side; row++) {
+  for (const corners of shapes.map(outline)) {
+    const heights = corners.map(([, y]) => y);
+    const lowest = Math.min(side - 1, Math.floor(Math.max(...heights) * side));
+    for (let row = Math.floor(Math.min(...heights) * side); row <= lowest; row++) {
       const y = (row + 0.5) / side;
       const crossings = corners.flatMap(([x1, y1], i) => {
         const [x2, y2] = corners[(i + 1) % corners.length]!;
@@ -40,6 +42,7 @@ function painted(shapes: readonly Leaf[]): Uint8Array {
           pixels[row * side + column]!++;
       }
     }
+  }
   return pixels;
 }
 
