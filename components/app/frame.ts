@@ -183,10 +183,8 @@ export const frame = css`
     overflow-wrap: anywhere;
   }
   .faults ol {
-    max-height: 26rem;
-    margin: 0.5rem 0;
+    margin: 0.5rem 0 0.9rem;
     padding-inline-start: 1.6rem;
-    overflow: auto;
   }
   .faults li {
     padding: 0.25rem 0;

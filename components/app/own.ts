@@ -40,11 +40,7 @@ function faults({ lists, answered }: OwnParts) {
   return html`<div class="faults">
     ${lists.map(
       (list) => html`<h3>${list.title}</h3>
-        ${
-          list.faults.length > 0
-            ? html`<ol tabindex="0" aria-label=${list.title}>${list.faults.map(line)}</ol>`
-            : nothing
-        }`,
+        ${list.faults.length > 0 ? html`<ol>${list.faults.map(line)}</ol>` : nothing}`,
     )}
     ${answered && lists.some((l) => l.faults.length > 0) ? html`<p>${own.faultsHelp}</p>` : nothing}
   </div>`;

@@ -54,3 +54,10 @@ test("the months of a bed add up to its year", () => {
   const sum = (months as number[]).reduce((total, week, m) => total + (week / 7) * days[m]!, 0);
   expect(Math.abs(sum / year - 1)).toBeLessThan(0.001);
 });
+
+test("a heading is not swallowed by long names; the table has them whole", () => {
+  const name = `${"Long ".repeat(16)}bed`;
+  const view = { ...demo, beds: [bed({ name }), bed({ name: "Bank" })] };
+  expect(stavesFinding(prepareStaves(view)).length).toBeLessThan(110);
+  expect(stavesTable(view, say).rows[0]![0]).toBe(name);
+});

@@ -1,4 +1,5 @@
 import type { AnswerView, BedView } from "../../../src/report/view.ts";
+import { shortName } from "../../../src/words/en/page.ts";
 import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
@@ -42,7 +43,7 @@ export function prepareMonths(view: AnswerView, bedId: string | null): Months {
     return of.length > 0 ? [{ source, L_week: sum(of.map((b) => b.need_L_week)) }] : [];
   });
   return {
-    name: bed?.name ?? plate.months.gardens,
+    name: bed ? shortName(bed.name) : plate.months.gardens,
     one: bed !== undefined,
     parts,
     need_L_week: sum(beds.map((b) => b.need_L_week)),

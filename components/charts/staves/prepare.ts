@@ -1,5 +1,5 @@
 import type { AnswerView, BedView } from "../../../src/report/view.ts";
-import { kindWords, thirstWords } from "../../../src/words/en/page.ts";
+import { kindWords, shortName, thirstWords } from "../../../src/words/en/page.ts";
 import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
@@ -53,8 +53,8 @@ export function prepareStaves(view: AnswerView): Staves {
 
 export function stavesFinding({ staves }: Staves): string {
   if (staves.length === 0) return plate.staves.findingNone;
-  if (staves.length === 1) return plate.staves.findingOne(staves[0]!.name);
-  return plate.staves.finding(staves[0]!.name, staves.at(-1)!.name);
+  if (staves.length === 1) return plate.staves.findingOne(shortName(staves[0]!.name));
+  return plate.staves.finding(shortName(staves[0]!.name), shortName(staves.at(-1)!.name));
 }
 
 /** At most six beds are read out in one breath; the rest is in the table. */

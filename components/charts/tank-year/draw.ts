@@ -59,7 +59,7 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
   const capacity = say.volume(t.capacity_L) || 1;
   const shownY = scaleLinear([0, capacity], [floor, full]);
   const y = (x_L: number) => shownY(say.volume(x_L));
-  const ticks = shownY.ticks(4).filter((tick) => tick < capacity * 0.9);
+  const ticks = shownY.ticks(4).filter((tick) => t.capacity_L > 0 && tick < capacity * 0.9);
   const axis = axisRoom([...ticks.map((tick) => say.number(tick)), say.litresBare(t.capacity_L)]);
   const sectionWidth = width < 480 ? 54 : 96;
   const section = { left: axis + 14, right: axis + 14 + sectionWidth };

@@ -1,4 +1,5 @@
 import type { TankView } from "../../../src/report/view.ts";
+import { shortName } from "../../../src/words/en/page.ts";
 import { plate } from "../../../src/words/en/plates.ts";
 import { type Formatter, NBSP } from "../../../src/words/format.ts";
 import type { ChartTable } from "../chart.ts";
@@ -30,7 +31,7 @@ export function prepareTankYear(tank: TankView, year: number | null): TankYear {
   const short = Array.from(tank.short.subarray(from, to), (s) => s === 1);
   const spill_L = Array.from(tank.spill_L.subarray(from, to));
   return {
-    name: tank.name,
+    name: shortName(tank.name),
     year,
     firstDay: tank.firstDay + from,
     capacity_L: tank.capacity_L,

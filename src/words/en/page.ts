@@ -73,10 +73,23 @@ export function and(names: readonly string[]): string {
   return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }
 
+const LONG_NAME = 42;
+
+/** A name short enough for a heading or a sentence; cut with an ellipsis where it goes on. */
+export function shortName(name: string): string {
+  const letters = Array.from(name);
+  return letters.length <= LONG_NAME
+    ? name
+    : `${letters
+        .slice(0, LONG_NAME - 1)
+        .join("")
+        .trimEnd()}…`;
+}
+
 /** At most three names; the rest counted. */
 export function someNames(names: readonly string[]): string {
-  if (names.length <= 3) return and(names);
-  return `${names.slice(0, 2).join(", ")} and ${names.length - 2} other beds`;
+  if (names.length <= 3) return and(names.map(shortName));
+  return `${names.slice(0, 2).map(shortName).join(", ")} and ${names.length - 2} other beds`;
 }
 
 /** How a year is called: the middle one of whole years, or what a part of one lets guess. */
@@ -210,8 +223,6 @@ export const own = {
   done: (site: string) => `Worked out: ${site}.`,
   faults: (count: number, file: string) =>
     count === 1 ? `One thing stands in the way in ${file}` : `${count} things stand in the way in ${file}`,
-  faultsBoth: (count: number) =>
-    count === 1 ? "One thing stands in the way" : `${count} things stand in the way`,
   faultsHelp:
     "Mend the file and drop it again. The answer shown is still that of the last files that could be read.",
   unread: (name: string) => `${name} could not be read.`,
