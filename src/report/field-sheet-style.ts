@@ -11,13 +11,14 @@ export const fieldSheetStyle = `
 @page { size: A4; margin: 14mm }
 body { font: 11pt/1.35 "Source Serif 4 Variable", Georgia, serif; color: #000; background: #fff; margin: 0 auto; max-width: 190mm; padding: 0 4mm }
 h1 { font-size: 17pt; margin: 0 0 3mm } h2 { font-size: 12pt; margin: 3mm 0 1mm } h3 { font-size: 12pt; margin: 0 }
-h4 { font-size: 11pt; margin: 2mm 0 0 } p { margin: 1mm 0 } ul, ol { margin: 1mm 0; padding-left: 6mm }
-.sheet { break-after: page; margin-bottom: 10mm } .way { break-inside: avoid; border-top: .3mm solid #000; padding: 2mm 0 3mm }
-.head { display: flex; flex-wrap: wrap; gap: 2mm 6mm } .blank { flex: 1 1 60mm; display: flex; gap: 2mm; align-items: end }
+p { margin: 1mm 0 } ul, ol { margin: 1mm 0; padding-left: 6mm }
+.sheet + .sheet { break-before: page } .ways { columns: 2; column-gap: 8mm }
+.way { break-inside: avoid; border-top: .3mm solid #000; padding: 1.5mm 0 2mm }
+.head { display: flex; flex-wrap: wrap; gap: 2mm 6mm } .blank { flex: 1 1 70mm; display: flex; gap: 2mm; align-items: end }
 .line { flex: 1; border-bottom: .2mm solid #000; min-height: 8mm } .key { font-size: 9.5pt }
-table { border-collapse: collapse; width: 100% } th { text-align: left; font-weight: normal; width: 42%; padding: 1mm 2mm 1mm 0; vertical-align: top }
+table { display: block } tr, th, td { display: block; padding: 0 } th { text-align: left; font-weight: normal }
 .cell { display: inline-block; width: 17mm; height: 9mm; border: .2mm solid #000; margin: 0 1mm 1mm 0 }
 .box { display: inline-block; width: 4mm; height: 4mm; border: .2mm solid #000; vertical-align: -0.6mm } .typed { font-size: 9.5pt }
-.notes { border: .2mm solid #000; min-height: 50mm; padding: 2mm }
-@media (max-width: 420px) { th { width: auto; display: block } td { display: block } }
+.notes { border: .2mm solid #000; min-height: 25mm; padding: 2mm; break-inside: avoid }
+@media (max-width: 640px) { .ways { columns: 1 } }
 `;

@@ -70,7 +70,9 @@ function sheet(part: WalkPart, words: FieldSheetWords): string {
 <h2>${escapeHtml(words.cautions)}</h2>
 <ul>${cautions.map((caution) => `<li>${escapeHtml(caution)}</li>`).join("")}</ul>
 <p>${escapeHtml(words.take)}</p>
+${ways.map((way) => keyQuestions(way.code, words)).join("")}<div class="ways">
 ${part === "areas" ? paces(words) : ""}${ways.map((way) => block(way, words)).join("\n")}
+</div>
 <p class="notes">${escapeHtml(words.notes)}</p>
 </section>`;
 }
@@ -83,10 +85,9 @@ ${table("pacing", paceSlots, words)}</section>
 
 function block(way: Way, words: FieldSheetWords): string {
   const { name, how } = words.way(way.code);
-  const key = keys[way.code];
   return `<section class="way"><h3>${escapeHtml(name)}</h3><p>${escapeHtml(how)}</p>
 <p class="head">${blank(words.place)}${blank(words.guess)}</p>
-${key ? keyQuestions(way.code, key, words) : ""}${table(way.code, way.slots, words)}
+${table(way.code, way.slots, words)}
 <p class="typed"><span class="box"></span> ${escapeHtml(words.typed)}</p></section>`;
 }
 
@@ -101,8 +102,10 @@ function table(way: string, slots: readonly Slot[], words: FieldSheetWords): str
   return `<table>${rows.join("")}</table>`;
 }
 
-/** A decision key on paper: questions by number, answers by letter, each with where it leads. */
-function keyQuestions(code: string, key: readonly KeyRow[], words: FieldSheetWords): string {
+/** A decision key on paper, where a way has one: questions by number, answers by letter, each with where it leads. */
+function keyQuestions(code: string, words: FieldSheetWords): string {
+  const key = keys[code];
+  if (!key) return "";
   const numberOf = (question: string) => String(key.findIndex((row) => row.question === question) + 1);
   const items = key.map(({ question, answers }) => {
     const asked = words.keyQuestion(code, question);
@@ -112,7 +115,8 @@ function keyQuestions(code: string, key: readonly KeyRow[], words: FieldSheetWor
     });
     return `<li>${escapeHtml(asked.question)}<ol type="A">${lines.join("")}</ol></li>`;
   });
-  return `<h4>${escapeHtml(words.key)}</h4><ol class="key">${items.join("")}</ol>
+  const heading = `${words.way(code).name}: ${words.key}`;
+  return `<h2>${escapeHtml(heading)}</h2><ol class="key">${items.join("")}</ol>
 `;
 }
 

@@ -1,4 +1,4 @@
-import { page } from "./page.ts";
+import { page, thirstWords } from "./page.ts";
 import { walkCautions } from "./walk-cautions.ts";
 import { soilQuestions, thirstQuestions } from "./walk-keys.ts";
 import { slotLabel } from "./walk-slots.ts";
@@ -28,7 +28,7 @@ export const sheetWords = {
   take: "Fill the blanks in order, left to right. Write every reading, also those that disagree; cross out nothing.",
   typed: "Typed in",
   cautions: "Before you start",
-  key: "Follow the letters",
+  key: "follow the letters, write them in the boxes",
   goTo: (question: string) => `go to ${question}`,
   done: (word: string) => `done: ${word}`,
   way: (code: string) => wayWords[code]!,
@@ -36,7 +36,8 @@ export const sheetWords = {
   slot: slotLabel,
   cautionsOf: (part: string): readonly string[] => walkCautions[part] ?? [],
   keyQuestion: (key: string, code: string) => (key === "thirst-key" ? thirstQuestions : soilQuestions)[code]!,
-  classWord: (word: string) => word.replaceAll("-", " "),
+  classWord: (word: string) =>
+    thirstWords[word] ? `watered ${thirstWords[word]}` : word.replaceAll("-", " "),
 };
 
 export type SheetWords = typeof sheetWords;
