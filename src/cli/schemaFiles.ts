@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { choicesSchema } from "../report/choices-schema.ts";
 import { roundsSchema } from "../report/rounds-schema.ts";
 import { reportSchema } from "../report/schema.ts";
 import { siteSchema } from "../survey/schema/site-document.ts";
@@ -10,6 +11,7 @@ export function schemaFiles(): { name: string; text: string }[] {
   return [
     schemaFile("grounds-survey.schema.json", "Grounds survey", surveySchema, subject),
     schemaFile("grounds-report.schema.json", "Grounds report", reportSchema, null),
+    schemaFile("grounds-choices.schema.json", "Grounds choices", choicesSchema, null),
     schemaFile("grounds-rounds.schema.json", "Grounds rounds", roundsSchema, null),
     schemaFile("grounds-site.schema.json", "Grounds site", siteSchema, subject),
   ];

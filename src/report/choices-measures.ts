@@ -90,6 +90,7 @@ export function measureRows(context: ChoicesContext): MeasureRow[] {
       after_kL_year,
       againstNeed: againstNeed(measure, context),
       npv,
+      costPerKL: outlay && costPerKL(outlay, after_kL_year, context.outlook.discountShare),
       worth: worthOf(after_kL_year, npv),
     };
   });

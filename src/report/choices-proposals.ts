@@ -1,3 +1,4 @@
+import { netPresentValue, noOutlay } from "../engine/money.ts";
 import { enoughSize } from "../engine/size-curve.ts";
 import { perYear } from "../engine/years.ts";
 import { measuresApart } from "../survey/measures/apart.ts";
@@ -25,12 +26,18 @@ export function proposalRows(context: ChoicesContext, watered: RunFacts["watered
   const saved = (set: Uint8Array) => valuer.saved_kL_year(set, "need");
   const rows = proposed.map((proposal): ProposalRow => {
     const place = proposal.measure ? all.findIndex(({ id }) => id === proposal.measure!.id) : -1;
-    if (place < 0) return rowOf(proposal, null, null);
-    const others = beside(within, place);
+    if (place < 0) return rowOf(proposal, null, null, null);
+    const before = beside(within, place);
+    const after = with_(before, place);
+    const { tariff } = context.money;
+    const worth =
+      tariff &&
+      valuer.saved_money_year(after, "need", tariff) - valuer.saved_money_year(before, "need", tariff);
     return rowOf(
       proposal,
       saved(with_(none, place)) - saved(none),
-      saved(with_(others, place)) - saved(others),
+      saved(after) - saved(before),
+      worth && netPresentValue(noOutlay, worth, context.outlook),
     );
   });
   return bestOfEach(rows).filter(
@@ -38,9 +45,14 @@ export function proposalRows(context: ChoicesContext, watered: RunFacts["watered
   );
 }
 
-function rowOf({ reason, measure }: Proposal, alone: number | null, after: number | null): ProposalRow {
+function rowOf(
+  { reason, measure }: Proposal,
+  alone_kL_year: number | null,
+  after_kL_year: number | null,
+  worthUpTo: number | null,
+): ProposalRow {
   const { code, ...facts } = reason;
-  return { code, facts, measure: measure && { ...measure }, alone_kL_year: alone, after_kL_year: after };
+  return { code, facts, measure: measure && { ...measure }, alone_kL_year, after_kL_year, worthUpTo };
 }
 
 /** A roof goes to one tank: the one to which it brings most. */

@@ -1,23 +1,7 @@
 import * as z from "zod";
+import { amount, id, maybe, members, points, words } from "./choices-fields.ts";
+import { banBed, scenario, size, spread, tank } from "./choices-runs-schema.ts";
 import { reportSchema } from "./schema.ts";
-
-const amount = (meaning: string) => z.number().describe(meaning);
-const maybe = (meaning: string) => z.number().nullable().describe(meaning);
-const words = (meaning: string) => z.string().describe(meaning);
-const id = (of: string) => z.string().describe(`Id of ${of}`);
-const share = (meaning: string) => z.number().min(0).max(1).describe(`${meaning}, 0 to 1`);
-const members = (meaning: string) =>
-  z.array(z.string().describe("Id of a measure, or water-to-need")).describe(meaning);
-
-/** 10, 50 and 90 % points. */
-const points = (meaning: string) =>
-  z
-    .strictObject({
-      p10: maybe("10 % point"),
-      p50: maybe("50 % point"),
-      p90: maybe("90 % point"),
-    })
-    .describe(meaning);
 
 const { shape } = reportSchema;
 
@@ -61,6 +45,7 @@ const measure = z
     after_kL_year: amount("Saved when all else that is chosen is done already (kL a year)"),
     againstNeed: z.array(id("a bed")).describe("Beds it changes whose watering today is not known"),
     npv: maybe("Present value after the others; null without a cost or a price"),
+    costPerKL: maybe("Cost of a kL saved after the others; null without a cost, or where nothing is saved"),
     worth: z
       .enum(["pays", "does-not-pay", "saves-nothing", "not-priced"])
       .describe("What the figures say of it, after the others"),
@@ -98,16 +83,18 @@ const step = z
 const order = z
   .strictObject({
     budgetPerYear: amount("What may be spent in a year"),
-    steps: z.array(
-      z
-        .strictObject({
-          year: z.int().min(1).describe("1 is the first year"),
-          measures: members("What is done then"),
-          spent: amount("Spent up to then"),
-          saved_kL_year: amount("Saved from then on (kL a year)"),
-        })
-        .describe("A year in which something is done"),
-    ),
+    steps: z
+      .array(
+        z
+          .strictObject({
+            year: z.int().min(1).describe("1 is the first year"),
+            measures: members("What is done then"),
+            spent: amount("Spent up to then"),
+            saved_kL_year: amount("Saved from then on (kL a year)"),
+          })
+          .describe("A year in which something is done"),
+      )
+      .describe("Years in which something is done"),
   })
   .describe("What first, with a budget a year");
 
@@ -120,125 +107,6 @@ const wouldChange = z
   })
   .describe("What would change the choice");
 
-const size = z
-  .strictObject({
-    tank: id("the tank"),
-    capacity_L: amount("Its size (L)"),
-    mark: z
-      .enum(["today", "quoted", "enough"])
-      .nullable()
-      .describe("Today's size, one of a quote, or the smallest within 5 % of all that roof and draw allow"),
-    saved_kL_year: points("Mains water it takes the place of, by whole calendar year (kL a year)"),
-    mean_kL_year: amount("The same, mean a year (kL)"),
-    dry_kL: maybe("The same in the dry year (kL); null without a whole year"),
-    wet_kL: maybe("The same in the wet year (kL); null without a whole year"),
-    marginal_kL: maybe("More a year for the next 1,000 L (kL); null at the largest size"),
-    reliability: share("Share of days with a draw on which all was met"),
-    emptyDays_year: amount("Days that end empty (days a year)"),
-  })
-  .describe("A size of a tank");
-
-const banBed = z
-  .strictObject({
-    bed: id("the bed"),
-    stressDays_year: amount("Days on which plants get less than they could use (days a year)"),
-    longestDry_days: amount("Most days in a row with next to nothing left in the root zone"),
-    lives: z.boolean().describe("Whether that is no longer than a fortnight: our rule"),
-  })
-  .describe("A bed under a ban on mains watering");
-
-const tank = z
-  .strictObject({
-    tank: id("the tank"),
-    name: words("Its name"),
-    capacity_L: amount("Its size in the plan (L)"),
-    saved_kL_year: amount("Mains water it takes the place of, mean a year (kL)"),
-    most_kL_year: amount("The same were it never to spill (kL)"),
-    enough_L: amount("Smallest size within 5 % of that (L)"),
-    limit: z
-      .enum(["tank", "roof", "demand", "nothing-asked"])
-      .describe("What holds its saving back at its size"),
-    moreTank_kL_year: amount("More saved with a quarter more tank (kL a year)"),
-    moreRoof_kL_year: amount("More saved with a quarter more roof (kL a year)"),
-    moreDemand_kL_year: amount("More saved with a quarter more demand (kL a year)"),
-    byRoof: z
-      .array(
-        z
-          .strictObject({
-            times: amount("Roof connected, over what it is in the plan"),
-            saved_kL_year: amount("Mains water it takes the place of, mean a year (kL)"),
-          })
-          .describe("A share of the roof"),
-      )
-      .describe("The saving against roof connected"),
-    ban: z
-      .array(
-        z
-          .strictObject({ capacity_L: amount("Size (L)"), beds: z.array(banBed).describe("Its beds") })
-          .describe("A size under a ban"),
-      )
-      .describe("Its beds under a ban on mains watering, at each size marked"),
-  })
-  .describe("A tank of the plan");
-
-const scenario = z
-  .strictObject({
-    code: words("What is asked of the weather"),
-    rain_mm_year: amount("Rain (mm a year)"),
-    et0_mm_year: amount("Reference evapotranspiration (mm a year)"),
-    today_kL_year: amount("Mains water as watered today (kL a year)"),
-    need_kL_year: amount("Mains water watered to need (kL a year)"),
-    plan_kL_year: amount("Mains water with the measures chosen (kL a year)"),
-    giveUp_kL_year: points("Today less plan, by whole calendar year (kL a year)"),
-    measures: members("The best set for the budget"),
-    reliability: z
-      .array(
-        z
-          .strictObject({ tank: id("the tank"), reliability: share("Share of days its draw is all met") })
-          .describe("A tank"),
-      )
-      .describe("Tanks of the plan"),
-    breaksFirst: z.string().nullable().describe("Tank whose reliability falls most against the record"),
-  })
-  .describe("The plan under other weather: a question, no forecast");
-
-const spread = z
-  .strictObject({
-    draws: z.int().min(1).describe("Draws"),
-    seed: z.int().min(0).describe("Seed"),
-    giveUp_kL_year: points("Today less plan, factors and years (kL a year)"),
-    need_kL_year: points("Mains water watered to need (kL a year)"),
-    plan_kL_year: points("Mains water with the measures chosen (kL a year)"),
-    byUnknown: z.array(
-      z
-        .strictObject({ at: words("What is not known"), share: share("Its share of the width") })
-        .describe("An unknown"),
-    ),
-    rivals: z
-      .array(
-        z
-          .strictObject({
-            measures: members("What is done"),
-            saved_kL_year: points("Saved, mean a year (kL)"),
-            npv: points("Net present value"),
-          })
-          .describe("A set"),
-      )
-      .describe("Sets told apart under the same draws; the best for the budget first"),
-    chance: z
-      .array(z.array(share("Chance")))
-      .describe("For each rival its chance to do better than each other one"),
-    isDraw: z
-      .boolean()
-      .describe("Whether the first two cannot be told apart: neither does better in nine of ten draws"),
-    byUnknownOfChoice: z.array(
-      z
-        .strictObject({ at: words("What is not known"), share: share("Its share of the difference") })
-        .describe("An unknown that the choice between the first two hangs on"),
-    ),
-  })
-  .describe("How sure: published ranges and survey errors drawn, with the record's years");
-
 const proposal = z
   .strictObject({
     code: words("Why it is proposed"),
@@ -249,6 +117,9 @@ const proposal = z
       .describe("The measure as it would stand in the survey; null where nothing is to be bought"),
     alone_kL_year: maybe("Saved by itself, beside watering to need (kL a year)"),
     after_kL_year: maybe("Saved when all that is chosen is done already (kL a year)"),
+    worthUpTo: maybe(
+      "Dearest cost at which it pays, after the others and without upkeep; null without a price",
+    ),
   })
   .describe("Something that might be done here");
 
@@ -264,9 +135,22 @@ export const choicesSchema = z
     survey: words("Name of the place surveyed"),
     assumed: shape.assumed,
     cautions: shape.cautions,
+    beforeWork: z
+      .array(words("A sentence"))
+      .describe("What must be licensed, permitted or minded before work is ordered"),
     weather: shape.weather,
     currency: z.string().nullable().describe("Currency of every money figure; null without a tariff"),
     budget: maybe("What may be spent in all; null where not said"),
+    outlook: z
+      .strictObject({
+        discountShare: amount("Real discount rate, a share a year"),
+        riseShare: amount("Rise of the price of water above inflation, a share a year"),
+        horizon_years: amount("Years looked ahead for sets"),
+        topPerKL: maybe(
+          "Dearest price of a kL, charges that follow the volume included; null without a price",
+        ),
+      })
+      .describe("How money is looked at"),
     mains: shape.mains,
     plans,
     measures: z.array(measure).describe("The survey's measures, in its order"),

@@ -1,7 +1,10 @@
 import type { Step } from "../engine/frontier.ts";
 import { netPresentValue } from "../engine/money.ts";
-import { type Caution, cautionsFor } from "./cautions.ts";
+import type { Tariff } from "../engine/tariff.ts";
+import type { CautionCode } from "../survey/cautions.ts";
+import type { Caution } from "./cautions.ts";
 import { dearerQuotes, orderRows, rivalSets, stepRow } from "./choices-best.ts";
+import { type ChoiceCaution, choiceCautions } from "./choices-cautions.ts";
 import {
   type BestSets,
   bestSets,
@@ -27,6 +30,12 @@ export interface ChoicesRequest {
   questions?: readonly WeatherQuestion[];
 }
 
+/** Turns cautions into sentences. */
+export interface SayCautions {
+  caution(caution: Caution): string;
+  choiceCaution(code: ChoiceCaution): string;
+}
+
 /** A decision under way: the best sets are there, draws may be made, and the document can be written at any time. */
 export interface Decision {
   context: ChoicesContext;
@@ -35,7 +44,7 @@ export interface Decision {
   /** Draws of what the survey leaves open, for a worker to make one after another. */
   spread(seed: number): SpreadRun;
   /** @param drawn what the draws made so far say; null: none were asked for */
-  document(say: (caution: Caution) => string, drawn: SpreadOutcome | null): GroundsChoices;
+  document(say: SayCautions, drawn: SpreadOutcome | null): GroundsChoices;
 }
 
 /** @throws ShadeNeedsSky */
@@ -62,11 +71,15 @@ export function decide(worked: WorkedOut, request: ChoicesRequest): Decision {
   };
 }
 
+/** Draws made where nobody says how many, and the most that are made at once. */
+export const usualDraws = 200;
+export const mostDraws = 10_000;
+
 /** The document in one go, with as many draws as asked for. */
 export function choicesOf(
   worked: WorkedOut,
   request: ChoicesRequest & { draws: number; seed: number },
-  say: (caution: Caution) => string,
+  say: SayCautions,
 ): GroundsChoices {
   const decision = decide(worked, request);
   if (request.draws === 0) return decision.document(say, null);
@@ -93,10 +106,10 @@ interface Parts {
   drawn: SpreadOutcome | null;
 }
 
-function documentOf(parts: Parts, say: (caution: Caution) => string): GroundsChoices {
+function documentOf(parts: Parts, say: SayCautions): GroundsChoices {
   const { context, sets, best, request, drawn } = parts;
   const { worked, money, measures, outlays } = context;
-  const report = reportOf(worked, say);
+  const report = reportOf(worked, say.caution);
   const plans = planRows(context);
   const questions = request.questions ?? usualQuestions(worked.outcome.mains.byYear);
   const { scenarios, wouldChange } = scenarioRows(context, best.set, questions);
@@ -106,10 +119,17 @@ function documentOf(parts: Parts, say: (caution: Caution) => string): GroundsCho
     engine: report.engine,
     survey: report.survey,
     assumed: report.assumed,
-    cautions: cautionsFor(worked).map(say),
+    cautions: report.cautions,
+    beforeWork: [
+      ...worked.resolved.cautions
+        .filter((code) => mindedCodes.includes(code))
+        .map((code) => say.caution({ code })),
+      ...choiceCautions(worked.survey).map(say.choiceCaution),
+    ],
     weather: report.weather,
     currency: money.currency,
     budget: context.budget,
+    outlook: { ...context.outlook, topPerKL: topPrice(money.tariff) },
     mains: report.mains,
     plans,
     measures: measureRows(context),
@@ -126,6 +146,19 @@ function documentOf(parts: Parts, say: (caution: Caution) => string): GroundsCho
     ...(drawn && drawn.draws > 0 && { spread: spreadRows(parts, drawn) }),
     proposals: proposalRows(context, [...plans.underWatered, ...plans.overWatered]),
   };
+}
+
+/** Cautions of the survey that a committee minds; its own say more than the others. */
+const mindedCodes: readonly CautionCode[] = [
+  "local-rules-first",
+  "tank-not-for-drinking",
+  "standing-water",
+  "tank-spray",
+];
+
+/** What the last kL of a large bill costs. */
+function topPrice(tariff: Tariff | null): number | null {
+  return tariff && tariff.steps.at(-1)!.perKL + tariff.also_perKL;
 }
 
 /** Neither does better in this share of the draws: they cannot be told apart. */
