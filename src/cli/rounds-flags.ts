@@ -12,6 +12,9 @@ export interface RoundsFlags {
   ics: string | null;
   html: string | null;
   csv: string | null;
+  /** Minutes before a watering at which the calendar rings; null: it does not. */
+  alarm_min: number | null;
+  paper: "A4" | "letter";
   /** Day on which the sheets are made. */
   today: number | null;
   week: WeekFlags | null;
@@ -44,6 +47,8 @@ const options = {
   ics: { type: "string" },
   html: { type: "string" },
   csv: { type: "string" },
+  alarm: { type: "string" },
+  paper: { type: "string" },
   help: { type: "boolean", short: "h" },
 } as const;
 
@@ -63,6 +68,11 @@ export function readRoundsFlags(args: readonly string[]): RoundsFlags | null {
   const month = values.month === undefined ? null : Number(values.month);
   if (month !== null && !(Number.isInteger(month) && month >= 1 && month <= 12))
     faults.push(say.month(values.month!));
+  const alarm_min = values.alarm === undefined ? null : Number(values.alarm);
+  if (alarm_min !== null && !(Number.isInteger(alarm_min) && alarm_min >= 0 && alarm_min <= 1440))
+    faults.push(say.alarm(values.alarm!));
+  const { paper = "A4" } = values;
+  if (paper !== "A4" && paper !== "letter") faults.push(say.paper(paper));
   const week = weekFlags(values, faults);
   if (faults.length > 0) throw new Refused(faults);
   return {
@@ -73,6 +83,8 @@ export function readRoundsFlags(args: readonly string[]): RoundsFlags | null {
     ics: values.ics ?? null,
     html: values.html ?? null,
     csv: values.csv ?? null,
+    alarm_min,
+    paper: paper === "letter" ? "letter" : "A4",
     today: week?.firstDay ?? null,
     week,
   };

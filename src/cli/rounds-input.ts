@@ -1,10 +1,9 @@
-import type { WeatherRecord } from "../engine/weather/record.ts";
 import { readLog } from "../files/log.ts";
 import { readRecord } from "../files/record.ts";
+import { type GivenWeather, givenWeather } from "../report/given-weather.ts";
 import type { WeekAsk } from "../report/week-ask.ts";
 import { readClimate } from "../server/climate-file.ts";
 import type { Fault } from "../survey/faults.ts";
-import { weatherForSurvey } from "../survey/normals/for-survey.ts";
 import { readSurvey } from "../survey/read.ts";
 import type { LogEntry } from "../survey/schema/log.ts";
 import type { Survey } from "../survey/survey.ts";
@@ -17,10 +16,7 @@ const most_MB = 20;
 const mostRecord_MB = 64;
 
 /** Reads the survey, and the record or the years generated from the place's normals. @throws Refused */
-export function readInputs(
-  surveyPath: string,
-  weatherPath: string | null,
-): { survey: Survey; record: WeatherRecord } {
+export function readInputs(surveyPath: string, weatherPath: string | null): GivenWeather {
   const lines: string[] = [];
   const survey = tried(lines, () => readSurvey(readTextFile(surveyPath, most_MB)));
   const record =
@@ -28,10 +24,10 @@ export function readInputs(
   if (survey && "faults" in survey) lines.push(...sentences(survey.faults));
   if (record && "faults" in record) lines.push(...sentences(record.faults));
   if (lines.length > 0 || !survey || "faults" in survey) throw new Refused(lines);
-  if (record && "record" in record) return { survey: survey.survey, record: record.record };
-  const generated = weatherForSurvey(survey.survey, readClimate());
-  if ("faults" in generated) throw new Refused(sentences(generated.faults));
-  return { survey: survey.survey, record: generated.record };
+  const own = record && "record" in record ? record.record : null;
+  const given = givenWeather(survey.survey, own, readClimate);
+  if ("faults" in given) throw new Refused(sentences(given.faults));
+  return given;
 }
 
 /** What is said of a week, its log read and its ids looked up. @throws Refused */

@@ -8,21 +8,24 @@ import { refusalsOf } from "../words/en/refusals.ts";
 import { roundsText, roundsWords } from "../words/en/rounds.ts";
 import { weekWords } from "../words/en/rounds-week.ts";
 import { Refused } from "./input.ts";
+import { writeRoundsFiles } from "./rounds-files.ts";
 import { type RoundsFlags, readRoundsFlags } from "./rounds-flags.ts";
 import { readInputs, weekAsk } from "./rounds-input.ts";
 import { roundsLines } from "./rounds-print.ts";
 import { weekLines } from "./rounds-print-week.ts";
 
 function run(flags: RoundsFlags): void {
-  const { survey, record } = readInputs(flags.survey, flags.weather);
+  const { survey, record, notes } = readInputs(flags.survey, flags.weather);
   const ask = flags.week && weekAsk(flags.week, survey);
   const worked = refusing(
-    () => workOutRounds(survey, record),
+    () => workOutRounds(survey, record, { notes }),
     survey.beds.map(({ id }) => id),
   );
-  const week = ask ? weekDocument(worked, workOutWeek(worked, ask), weekWords) : undefined;
+  const weekWorked = ask && workOutWeek(worked, ask);
+  const week = weekWorked ? weekDocument(worked, weekWorked, weekWords) : undefined;
   const madeOn = flags.today === null ? null : formatIso(flags.today);
   const document = roundsDocument(worked, roundsWords, { month: flags.month, madeOn, week });
+  writeRoundsFiles(flags, worked, weekWorked, document);
   if (flags.asJson) say(JSON.stringify(document, null, 1));
   else say(...linesOf(document, worked));
 }

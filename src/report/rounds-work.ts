@@ -5,6 +5,7 @@ import { type RoundsNeed, type RoundsTable, roundsNeed, roundsTable } from "../e
 import { type FilledRecord, fillGaps } from "../engine/weather/gaps.ts";
 import type { WeatherRecord } from "../engine/weather/record.ts";
 import { prepareWeather } from "../engine/weather/series.ts";
+import type { WeatherNotes } from "../survey/normals/for-survey.ts";
 import { type Resolved, resolve } from "../survey/resolve.ts";
 import { resolveRounds } from "../survey/resolve-rounds.ts";
 import type { Survey } from "../survey/survey.ts";
@@ -23,14 +24,25 @@ export interface RoundsWorked {
 /** Start times of a simple tap timer. Common practice. */
 export const usualStarts = 2;
 
+export interface RoundsWorkOptions {
+  /** Start times of the timer that the programme of few entries is for. */
+  starts?: number;
+  /** How the years were generated, where they were. */
+  notes?: WeatherNotes | null;
+}
+
 /**
  * Works out the month table of a survey that was read without faults, on a record that was.
- * @param starts start times of the timer that the programme of few entries is for
  * @throws UnfillableGap, ShadeNeedsSky
  */
-export function workOutRounds(survey: Survey, record: WeatherRecord, starts = usualStarts): RoundsWorked {
+export function workOutRounds(
+  survey: Survey,
+  record: WeatherRecord,
+  { starts = usualStarts, notes = null }: RoundsWorkOptions = {},
+): RoundsWorked {
   const filled = fillGaps(record);
   const resolved = resolve(survey, Object.keys(filled.columns));
+  resolved.assumed.unshift(...(notes?.assumed ?? []));
   const weather = prepareWeather(filled, resolved.grounds.place);
   const need = roundsNeed(prepareGrounds(resolved.grounds, weather), resolveRounds(survey));
   const onTimers = need.beds.filter(({ ready: { grown } }) => {

@@ -142,7 +142,9 @@ export const roundsText = {
     "  --heat cooler|usual|hotter or --temperatures MIN,MAX   the week’s heat",
     "  --forecast DATE=MM@CHANCE   rain that is forecast, its chance from 0 to 1",
     "  --json                  the document on standard output",
-    "  --ics FILE, --html FILE, --csv FILE   a calendar, sheets to print, the table",
+    "  --ics FILE [--alarm MINUTES]   a calendar file of the month or week",
+    "  --html FILE [--paper A4|letter]   sheets to print",
+    "  --csv FILE              the table",
   ].join("\n"),
 } as const;
 
