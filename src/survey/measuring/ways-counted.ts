@@ -46,8 +46,3 @@ const raisedBeds: Way = {
 
 /** Ways that count plants and pots. */
 export const countedWays: readonly Way[] = [plants, pots, raisedBeds];
-
-/** Litres a plant, from litres for all of them. */
-export function litresEach(litres: number, plants: number): number {
-  return litres / plants;
-}

@@ -2,7 +2,7 @@ import { propagate } from "./figure.ts";
 import { type How, readHow, type Term } from "./how.ts";
 import { pace_m, paceSlots } from "./pacing.ts";
 import { countsOf, dealt } from "./read-slots.ts";
-import { type Impossible, impossible, type Outcome, type Way, type Worked } from "./way.ts";
+import { impossible, type Outcome, type Way, type Worked } from "./way.ts";
 import { wayOf } from "./ways.ts";
 
 /**
@@ -69,8 +69,4 @@ function paced({ terms }: How, readings: readonly number[]): Outcome {
   if (!squarePaces || Object.keys(outcome.figures).length > 1) return impossible("only-areas-are-paced");
   const area_m2 = propagate(([square, length]) => square! * length! ** 2, [squarePaces, pace]);
   return { ...outcome, figures: { area_m2 } };
-}
-
-export function isImpossible(outcome: Outcome): outcome is Impossible {
-  return "impossible" in outcome;
 }
