@@ -1,8 +1,9 @@
 import type { WorkedOut } from "../report/work-out.ts";
 
 /** Addresses of the figures that an answer opens with: where every walk down begins. */
-export function headlines({ ready, outcome }: WorkedOut): string[] {
+export function headlines({ ready, outcome, weather }: WorkedOut): string[] {
   const years = outcome.mains.byYear.map(({ year }) => String(year));
+  const months = [...new Set(weather.calendar.month)].map((month) => String(month + 1).padStart(2, "0"));
   const mains = ["mains/give-up", "mains/today", "mains/need", "mains/plan"];
   const whole =
     years.length > 0 ? ["mains/give-up-p10", "mains/give-up-p90", "mains/dry-year", "mains/wet-year"] : [];
@@ -10,7 +11,12 @@ export function headlines({ ready, outcome }: WorkedOut): string[] {
     const at = (what: string) => `bed/${bed.id}/${what}`;
     const lasting = ["available", "trigger", "mulch", "efficiency", "rate", "flow", "area"].map(at);
     const water = ["need", "supplied", "net", "etc", "drainage", "rain-used", "stress"].map(at);
-    return [...water, ...(habit_L ? [at("habit")] : []), ...lasting, at("need/07"), at("need/week/07")];
+    return [
+      ...water,
+      ...(habit_L ? [at("habit")] : []),
+      ...lasting,
+      ...months.flatMap((month) => [at(`need/${month}`), at(`need/week/${month}`)]),
+    ];
   });
   const tanks = ready.tanks.flatMap(({ group }) => {
     const flows = ["inflow", "draw", "new-draw", "yield", "spill", "topup", "short"];

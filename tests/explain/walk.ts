@@ -20,15 +20,20 @@ export interface Walk {
 
 /**
  * Opens every address that can be reached from some, each once. Of days, those asked for are followed further, one
- * of each 31 others is opened, and the rest are only read.
+ * of each 61 others is opened, and the rest are only read.
  */
 export function walk(worked: WorkedOut, say: Say, from: readonly string[], days: ReadonlySet<number>): Walk {
   const opened = new Map<string, Working>();
   const faults: string[] = [];
   const queue = [...from];
-  for (let next = queue.shift(); next !== undefined; next = queue.shift()) {
+  const met = new Map<string, Working | null>();
+  const open = (address: string): Working | null => {
+    if (!met.has(address)) met.set(address, isAddress(address) ? explain(worked, address, say) : null);
+    return met.get(address)!;
+  };
+  for (const next of queue) {
     if (opened.has(next)) continue;
-    const working = isAddress(next) ? explain(worked, next, say) : null;
+    const working = open(next);
     if (!working) {
       faults.push(`${next} leads nowhere`);
       continue;
@@ -41,8 +46,8 @@ export function walk(worked: WorkedOut, say: Say, from: readonly string[], days:
       if (at === undefined) continue;
       const link = parseAddress(at);
       if (!link) faults.push(`${next}: ${at} is no address`);
-      if (link?.when.kind === "day" && !days.has(link.when.day) && link.when.day % 31 > 0) continue;
-      const below = opened.get(at) ?? explain(worked, at, say);
+      if (link?.when.kind === "day" && !days.has(link.when.day) && link.when.day % 61 > 0) continue;
+      const below = open(at);
       if (below && value !== undefined && !isSame(value, below.value!))
         faults.push(`${next}: ${name} is ${value}, and ${at} gives ${below.value}`);
       if (!opened.has(at)) queue.push(at);
