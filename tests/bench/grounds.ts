@@ -6,7 +6,7 @@ import { recordAt } from "../helpers/worked.ts";
 /** Days of 50 years. */
 export const fiftyYears_days = 18_262;
 
-/** The Seattle record laid end to end: the same weather over and over, which costs as much as any other. */
+/** The Seattle record laid end to end: the same weather over and over costs what different weather does. */
 export function longRecord(days: number): WeatherRecord {
   const { firstDay, days: once, columns } = recordAt("tests/scenarios/seattle.csv");
   const long = Object.entries(columns).map(([name, values]) => [

@@ -1,7 +1,7 @@
 import { pathSteps } from "../measuring/field-path.ts";
 import type { Path } from "../path.ts";
 
-/** A survey while it is typed: any JSON that is a group of fields, faults and all. */
+/** A survey while it is typed: whatever JSON it is, a group of fields, faults and all. */
 export type Draft = Readonly<Record<string, unknown>>;
 
 /** A field's name, a place in a list, or a list's entry by its id, which stays the same when entries move. */
