@@ -14,6 +14,8 @@ const turns = 7;
 const goodEnough = 0.02;
 /** Years run at most while single months are tried out. */
 const polishYears = 60;
+/** Tables tried at most while single months are. */
+const mostTries = 30;
 /** Stress days of a month that call for mending. */
 const muchStress = 0.4;
 
@@ -53,7 +55,7 @@ function polish(
   table: FittedTable,
 ): FittedTable {
   let best = { fits: [...fits], table };
-  let tries = Math.floor(polishYears / group.length);
+  let tries = Math.min(mostTries, Math.floor(polishYears / group.length));
   let found = true;
   while (found) {
     found = false;
