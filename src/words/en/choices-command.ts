@@ -26,5 +26,6 @@ costs, and how sure that is: a brief for a committee.
     `Give an amount of money, 0 or more, in the survey's currency. You entered ${found}.`,
   briefForm: (found: string) => `Give a file name that ends in .md or .html. You entered ${found}.`,
   working: "Working it out …",
-  unknownMember: "There is no such field here. The body holds survey, weather, budget, draws and seed.",
+  tooManyDraws: (draws: number, beds: number, days: number) =>
+    `So many draws would hold the computer up: ${count(draws)} of ${count(beds)} beds over ${count(days)} days. Ask for fewer, or send a shorter record.`,
 } as const;
