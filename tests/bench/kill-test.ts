@@ -6,7 +6,7 @@ import { killAgainAndAgain } from "../server/store/kill/kills.ts";
 
 const wanted = Number(process.argv[2] ?? 200);
 const folder = mkdtempSync(join(tmpdir(), "grounds-kills-"));
-const { kills, answered, lost } = await killAgainAndAgain(folder, wanted, () => 10 + Math.random() * 300);
+const { kills, answered, lost } = await killAgainAndAgain(folder, wanted, () => 10 + Math.random() * 700);
 rmSync(folder, { recursive: true });
 for (const what of lost) console.log(`✗ ${what}`);
 console.log(`${kills} kills, ${answered} saves answered for, ${lost.length} lost`);
