@@ -5,11 +5,15 @@ import { type MonthSums, meanOfMonth } from "./month-need.ts";
 
 export interface FittedTable {
   months: FixedMonth[];
+  /** What it gave in each year and month of its group. */
+  sums: MonthSums;
   cost: Cost;
 }
 
 /** Turns of mending at most; the best table met on the way is kept. */
 const turns = 7;
+/** Turns without a better table after which mending stops. */
+const patience = 3;
 /** Good enough to stop at. Ours. */
 const goodEnough = 0.02;
 /** Years run at most while single months are tried out. */
@@ -28,23 +32,23 @@ export function fitTable(input: FitInput, group: readonly number[]): FittedTable
   const wanted = wantedByMonth(input, group);
   const fits = input.choices.map((_, month) => chooseMonth(input, group, month, wanted[month]!));
   let best: { fits: MonthFit[]; table: FittedTable } | null = null;
-  for (let turn = 0; turn < turns; turn++) {
-    const { table, sums } = tryOut(input, group, fits);
-    if (!best || weightOf(table.cost) < weightOf(best.table.cost))
+  let sinceBest = 0;
+  for (let turn = 0; turn < turns && sinceBest < patience; turn++) {
+    const table = tryOut(input, group, fits);
+    sinceBest++;
+    if (!best || weightOf(table.cost) < weightOf(best.table.cost)) {
       best = { fits: fits.map((fit) => ({ ...fit })), table };
-    if (weightOf(table.cost) < goodEnough || !mend(input, group, fits, wanted, sums)) break;
+      sinceBest = 0;
+    }
+    if (weightOf(table.cost) < goodEnough || !mend(input, group, fits, wanted, table.sums)) break;
   }
   return polish(input, group, best!.fits, best!.table);
 }
 
-function tryOut(
-  input: FitInput,
-  group: readonly number[],
-  fits: readonly MonthFit[],
-): { table: FittedTable; sums: MonthSums } {
+function tryOut(input: FitInput, group: readonly number[], fits: readonly MonthFit[]): FittedTable {
   const months = fits.map((fit, month) => fixedMonth(input, fit, month));
   const sums = runFit(input, months, group);
-  return { table: { months, cost: costOf(input.need, sums, group) }, sums };
+  return { months, sums, cost: costOf(input.need, sums, group) };
 }
 
 /** Tries single months with a little less, a little more, rarer, oftener, or none, and keeps what costs less. */
@@ -63,7 +67,7 @@ function polish(
       for (const other of neighbours(input, best.fits[month]!)) {
         if (tries-- <= 0 || weightOf(best.table.cost) < goodEnough) return best.table;
         const tried = best.fits.map((fit, m) => (m === month ? other : fit));
-        const outcome = tryOut(input, group, tried).table;
+        const outcome = tryOut(input, group, tried);
         if (weightOf(outcome.cost) >= weightOf(best.table.cost) - 1e-4) continue;
         best = { fits: tried, table: outcome };
         found = true;

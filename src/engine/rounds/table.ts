@@ -174,8 +174,7 @@ function bedTable({ ready, rounds, input }: BedNeed, groups: YearGroups): BedTab
   const litres = litresOf(ready);
   const all = input.years.map((_, k) => k);
   const fitted = (group: readonly number[]) => {
-    const { months, cost } = fitTable(input, group);
-    const sums = runFit(input, months, group);
+    const { months, cost, sums } = fitTable(input, group);
     return {
       months,
       cost: litres(cost),
