@@ -30,7 +30,7 @@ export const rules: Readonly<Record<string, Rule>> = {
   survey: { parts: ["tables", "quantities"], types: ["engine"], packages: ["zod"] },
   files: { parts: ["survey", "units", "quantities"], types: ["engine"], packages: ["papaparse", "ical-generator"] },
   report: { parts: ["engine", "survey", "tables", "quantities"], packages: ["zod"] },
-  explain: { parts: ["engine", "tables", "quantities", "units", "words"], types: ["survey", "report"] },
+  explain: { parts: ["engine", "tables", "quantities", "units", "words", "report"], types: ["survey"] },
   words: { parts: ["engine", "tables", "quantities", "units"], types: ["survey", "report"] },
   cli: { parts: [...allOfSrc, "server"], packages: ["*"] },
   server: { parts: [...allOfSrc, "cli"], packages: ["*"] },
