@@ -9,6 +9,8 @@ export interface EstimateFlags {
   weather: string | null;
   years: number;
   seed: number;
+  /** Draws of what is not known for sure. */
+  draws: number;
   json: boolean;
   daily: string | null;
   units: UnitSystem;
@@ -23,11 +25,13 @@ const options = {
   lang: { type: "string" },
   years: { type: "string" },
   seed: { type: "string" },
+  draws: { type: "string" },
   help: { type: "boolean", short: "h" },
 } as const;
 
-/** Most years that are generated. */
+/** Most years that are generated, and most draws that are made. */
 const mostYears = 200;
+const mostDraws = 10_000;
 
 /**
  * Reads the command's arguments; null where help was asked for.
@@ -45,12 +49,14 @@ export function readFlags(args: readonly string[]): EstimateFlags | null {
   if (!isLocale(lang)) faults.push(estimateWords.langWanted(lang));
   const years = whole("--years", values.years ?? "50", 1, mostYears, faults);
   const seed = whole("--seed", values.seed ?? "1", 0, Number.MAX_SAFE_INTEGER, faults);
+  const draws = whole("--draws", values.draws ?? "0", 0, mostDraws, faults);
   if (faults.length > 0 || survey === undefined) throw new Refused(faults);
   return {
     survey,
     weather: values.weather ?? null,
     years,
     seed,
+    draws,
     json: values.json ?? false,
     daily: values.daily ?? null,
     units: units as UnitSystem,

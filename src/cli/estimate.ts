@@ -3,6 +3,7 @@ import { readRecord } from "../files/record.ts";
 import { dailyTable } from "../report/daily.ts";
 import { givenWeather } from "../report/given-weather.ts";
 import { reportOf } from "../report/report.ts";
+import { planSpread } from "../report/spread.ts";
 import { type WorkedOut, workOut } from "../report/work-out.ts";
 import { readClimate } from "../server/climate-file.ts";
 import { readSurvey } from "../survey/read.ts";
@@ -24,7 +25,11 @@ const mostRecord_MB = 64;
 function run(flags: EstimateFlags): void {
   const survey = surveyIn(flags.survey);
   const worked = whileWorking(estimateWords.working, () => work(survey, flags));
-  const report = reportOf(worked, cautionSentence);
+  const drawn =
+    flags.draws > 0
+      ? whileWorking(estimateWords.working, () => planSpread(worked, flags.draws, flags.seed))
+      : null;
+  const report = reportOf(worked, cautionSentence, drawn);
   if (flags.daily !== null) {
     const { header, rows } = dailyTable(worked);
     writeWhole(flags.daily, writeCsv(header, rows));

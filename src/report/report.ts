@@ -5,14 +5,20 @@ import { perYear } from "../engine/years.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
 import { measureRows } from "./measures.ts";
 import type { GroundsReport, ReportBed, ReportMains, ReportTank, ReportWeather } from "./schema.ts";
+import type { SpreadOutcome } from "./spread.ts";
 import { programVersion } from "./version.ts";
 import type { WorkedOut } from "./work-out.ts";
 
 /**
  * The report document of a survey worked out. Means are of a year: total ÷ days × 365.25.
  * @param say turns a caution into a sentence
+ * @param drawn how sure the saving is; null: no draws were asked for
  */
-export function reportOf(worked: WorkedOut, say: (caution: Caution) => string): GroundsReport {
+export function reportOf(
+  worked: WorkedOut,
+  say: (caution: Caution) => string,
+  drawn: SpreadOutcome | null = null,
+): GroundsReport {
   const { survey, resolved, money, notes, outcome } = worked;
   return {
     format: "grounds-report",
@@ -25,6 +31,7 @@ export function reportOf(worked: WorkedOut, say: (caution: Caution) => string): 
     beds: outcome.beds.map((bed, k) => bedRow(bed, survey.beds[k]!.area_m2, outcome.days)),
     tanks: outcome.tanks.map((tank) => tankRow(tank, outcome.days)),
     mains: mainsOf(worked),
+    ...(drawn && drawn.draws > 0 && { spread: spreadOf(drawn) }),
     measures: measureRows(worked),
   };
 }
@@ -74,6 +81,10 @@ function tankRow(tank: TankOutcome, days: number): ReportTank {
     reliability: tank.drawDays > 0 ? 1 - tank.shortDays / tank.drawDays : 1,
     volumetricReliability: tank.draw_L > 0 ? tank.yield_L / tank.draw_L : 1,
   };
+}
+
+function spreadOf({ draws, seed, giveUp_kL_year, byUnknown }: SpreadOutcome): GroundsReport["spread"] {
+  return { draws, seed, giveUp_kL_year: giveUp_kL_year ?? { p10: null, p50: null, p90: null }, byUnknown };
 }
 
 function mainsOf({ outcome: { mains, days } }: WorkedOut): ReportMains {

@@ -6,9 +6,11 @@ import { chanceBetter, pooledPoints, sharesOfWidth, type UnknownShare } from "..
 import { byYear_L, type Tally, total_L } from "../engine/tally.ts";
 import type { Tariff } from "../engine/tariff.ts";
 import { perYear } from "../engine/years.ts";
+import { chosenMeasures } from "../survey/measures/chosen.ts";
 import { drawsOf, withMeasuredAgain } from "../survey/sample.ts";
 import type { Survey, SurveyMeasure } from "../survey/survey.ts";
 import { valuerOf } from "./plan-worth.ts";
+import type { WorkedOut } from "./work-out.ts";
 
 /** A set of measures to be told apart from others under the same draws. */
 export interface Rival {
@@ -109,4 +111,20 @@ export function spreadRun({ survey, measures, plan, rivals, tariff, frame, seed 
 function yearly_kL(tally: Tally, { years, weather }: Frame): number[] {
   if (years.length === 0) return [perYear(total_L(tally), weather.calendar.days) / 1000];
   return Array.from(byYear_L(tally), (litres) => litres / 1000);
+}
+
+/** Draws of the plan alone, for the report. */
+export function planSpread({ survey, money, ready }: WorkedOut, draws: number, seed: number): SpreadOutcome {
+  const measures = chosenMeasures(survey);
+  const run = spreadRun({
+    survey,
+    measures,
+    plan: new Uint8Array(measures.length).fill(1),
+    rivals: [],
+    tariff: money.tariff,
+    frame: ready.frame,
+    seed,
+  });
+  for (let k = 0; k < draws; k++) run.draw();
+  return run.outcome();
 }

@@ -7,7 +7,10 @@ import { fillGaps } from "../../src/engine/weather/gaps.ts";
 import { randomStream } from "../../src/engine/weather/rng.ts";
 import { prepareWeather } from "../../src/engine/weather/series.ts";
 import { valuerOf } from "../../src/report/plan-worth.ts";
-import { spreadRun } from "../../src/report/spread.ts";
+import { reportOf } from "../../src/report/report.ts";
+import { reportSchema } from "../../src/report/schema.ts";
+import { planSpread, spreadRun } from "../../src/report/spread.ts";
+import { workOut } from "../../src/report/work-out.ts";
 import { resolve } from "../../src/survey/resolve.ts";
 import { drawsOf } from "../../src/survey/sample.ts";
 import type { Survey } from "../../src/survey/survey.ts";
@@ -74,7 +77,7 @@ describe("how sure", () => {
     }
     expect(held).toBeGreaterThanOrEqual(144);
     expect(held).toBeLessThanOrEqual(176);
-  });
+  }, 120_000);
 
   test("the same seed gives the same bytes, and partial results are those of fewer draws", () => {
     expect(JSON.stringify(run(5, 30))).toBe(JSON.stringify(run(5, 30)));
@@ -109,6 +112,18 @@ describe("how sure", () => {
     // drip against bark: whichever is better in the middle is better more often than not
     const better = rivals[1]!.saved_kL_year!.p50 > rivals[0]!.saved_kL_year!.p50 ? 1 : 0;
     expect(chance[better]![1 - better]!).toBeGreaterThan(0.5);
+  });
+});
+
+describe("the report", () => {
+  test("carries the spread of the plan where draws were asked for, and none where not", () => {
+    const worked = workOut(site, plainRecord(2));
+    const say = ({ code }: { code: string }) => code;
+    expect(reportOf(worked, say).spread).toBeUndefined();
+    const report = reportOf(worked, say, planSpread(worked, 25, 9));
+    reportSchema.parse(report);
+    expect(report.spread).toMatchObject({ draws: 25, seed: 9 });
+    expect(report.spread!.giveUp_kL_year.p10!).toBeLessThan(report.spread!.giveUp_kL_year.p90!);
   });
 });
 
