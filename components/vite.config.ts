@@ -6,7 +6,7 @@ const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 /** The page, built into dist/page: hashed files, nothing inline, nothing from elsewhere. */
 export default defineConfig({
   root: at("."),
-  base: "./",
+  base: "/",
   publicDir: false,
   resolve: {
     // the packages' own production builds, whatever environment builds the page

@@ -11,7 +11,8 @@ import { Problem, problemResponse } from "./problem.ts";
 import { addDemo } from "./routes/demo.ts";
 import { addEstimate } from "./routes/estimate.ts";
 import { addHealth } from "./routes/health.ts";
-import { addPage } from "./routes/page.ts";
+import { addPage, pageNotFound } from "./routes/page.ts";
+import { addPlaces } from "./routes/places.ts";
 import { addSchemas } from "./routes/schema.ts";
 import { addSites } from "./routes/sites.ts";
 
@@ -23,7 +24,9 @@ export function createApp<Survey extends { beds: readonly unknown[] }>(parts: Se
     parts.logFault(error);
     return problemResponse(c, new Problem(500, serverWords.ownFault));
   });
-  app.notFound((c) => problemResponse(c, new Problem(404, serverWords.nothingHere)));
+  app.notFound(
+    (c) => pageNotFound(c, parts.page) ?? problemResponse(c, new Problem(404, serverWords.nothingHere)),
+  );
 
   app.use(securityHeaders());
   app.use(compress());
@@ -44,6 +47,7 @@ export function createApp<Survey extends { beds: readonly unknown[] }>(parts: Se
   addSchemas(app, parts.schemas);
   addDemo(app, parts.demo);
   if (parts.store) addSites(app, parts.store);
+  if (parts.places) addPlaces(app, parts.places);
   addHealth(app);
   addPage(app, parts.page);
   addOpenApi(app, parts.version, parts.schemas);

@@ -24,7 +24,8 @@ export function securityHeaders(): MiddlewareHandler {
       accelerometer: [],
       camera: [],
       displayCapture: [],
-      geolocation: [],
+      // the place of a garden, where somebody asks for it
+      geolocation: self,
       gyroscope: [],
       magnetometer: [],
       microphone: [],

@@ -1,6 +1,7 @@
 import type { WeatherRecord } from "../engine/weather/record.ts";
 import type { DocumentSchemas } from "./openapi.ts";
 import type { Fault } from "./problem.ts";
+import type { PlacesParts } from "./routes/places.ts";
 import type { Store } from "./store/open.ts";
 
 /** What reading a document gives: the document, or every fault in it. */
@@ -36,6 +37,8 @@ export interface ServerParts<Survey extends { beds: readonly unknown[] }> {
   page: readonly PageFile[];
   /** Where sites are kept; without it there are none. */
   store?: Store;
+  /** Places by name and their monthly means; without it there are none to look up. */
+  places?: PlacesParts;
   /** Where faults of the program itself are told. */
   logFault(error: unknown): void;
 }

@@ -17,6 +17,7 @@ import { refusalsOf } from "../words/en/refusals.ts";
 import { readClimate } from "./climate-file.ts";
 import type { DocumentSchemas } from "./openapi.ts";
 import type { Demo, PageFile, Read, ServerParts } from "./parts.ts";
+import { readPlaces, timeZoneAt } from "./places.ts";
 
 /** The server's parts as they are in earnest. */
 export function realParts(root: string, port: () => number, page: readonly PageFile[]): ServerParts<Survey> {
@@ -35,6 +36,7 @@ export function realParts(root: string, port: () => number, page: readonly PageF
     estimate,
     demo: readDemo(root),
     page,
+    places: { places: readPlaces, climate: readClimate, timeZoneAt },
     logFault: (error) => console.error(error),
   };
 }
