@@ -25,7 +25,7 @@ export function securityHeaders(): MiddlewareHandler {
       camera: [],
       displayCapture: [],
       // the place of a garden, where somebody asks for it
-      geolocation: self,
+      geolocation: ["self"],
       gyroscope: [],
       magnetometer: [],
       microphone: [],
