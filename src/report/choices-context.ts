@@ -8,7 +8,7 @@ import {
   type Outlook,
 } from "../engine/money.ts";
 import { measuresApart } from "../survey/measures/apart.ts";
-import { waterToNeed } from "../survey/measures/chosen.ts";
+import { chosenMeasures, waterToNeed } from "../survey/measures/chosen.ts";
 import { type MoneyOf, outlayOf, outlookFor } from "../survey/measures/costs.ts";
 import type { SurveyMeasure } from "../survey/survey.ts";
 import { type Valuer, valuerOf } from "./plan-worth.ts";
@@ -20,6 +20,8 @@ export interface ChoicesContext {
   money: MoneyOf;
   measures: readonly SurveyMeasure[];
   valuer: Valuer;
+  /** The same over the measures chosen alone, as the report's shares are had. */
+  planValuer: Valuer;
   /** The measures chosen. */
   plan: Uint8Array;
   /** null where no cost is known. */
@@ -30,7 +32,12 @@ export interface ChoicesContext {
   budget: number | null;
 }
 
-export function choicesContext(worked: WorkedOut, budget: number | null): ChoicesContext {
+/** @param earlier a context of the same survey but for its money: its runs are used again */
+export function choicesContext(
+  worked: WorkedOut,
+  budget: number | null,
+  earlier: ChoicesContext | null = null,
+): ChoicesContext {
   const { survey, money, ready } = worked;
   const measures = survey.measures ?? [];
   const outlays = measures.map((measure) => outlayOf(measure, money));
@@ -38,7 +45,8 @@ export function choicesContext(worked: WorkedOut, budget: number | null): Choice
     worked,
     money,
     measures,
-    valuer: valuerOf(survey, measures, ready.frame),
+    valuer: earlier?.valuer ?? valuerOf(survey, measures, ready.frame),
+    planValuer: earlier?.planValuer ?? valuerOf(survey, chosenMeasures(survey), ready.frame),
     plan: Uint8Array.from(measures, ({ chosen }) => (chosen === false ? 0 : 1)),
     outlays,
     apart: measuresApart(measures),

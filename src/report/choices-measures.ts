@@ -21,7 +21,7 @@ import { changes } from "../survey/words.ts";
 import { type ChoicesContext, npvOfSet } from "./choices-context.ts";
 import type { GroundsChoices } from "./choices-schema.ts";
 import { memberOutlay } from "./measures.ts";
-import { type Member, membersOf, valuerOf } from "./plan-worth.ts";
+import { type Member, membersOf } from "./plan-worth.ts";
 
 type MeasureRow = GroundsChoices["measures"][number];
 type ShareRow = GroundsChoices["shares"][number];
@@ -123,10 +123,9 @@ function againstNeed(
 }
 
 /** The members of the plan with their shares, in water and in money. */
-export function shareRows({ worked, money }: ChoicesContext): ShareRow[] {
-  const { survey, ready } = worked;
-  const chosen = chosenMeasures(survey);
-  return membersOf(valuerOf(survey, chosen, ready.frame), money.tariff).map((member) =>
+export function shareRows({ worked, money, planValuer }: ChoicesContext): ShareRow[] {
+  const chosen = chosenMeasures(worked.survey);
+  return membersOf({ ...planValuer, measures: chosen }, money.tariff).map((member) =>
     shareRow(member, money),
   );
 }

@@ -2,6 +2,8 @@ import type { Step } from "../engine/frontier.ts";
 import { netPresentValue } from "../engine/money.ts";
 import type { Tariff } from "../engine/tariff.ts";
 import type { CautionCode } from "../survey/cautions.ts";
+import { moneyOf } from "../survey/measures/costs.ts";
+import type { Survey } from "../survey/survey.ts";
 import type { Caution } from "./cautions.ts";
 import { dearerQuotes, orderRows, rivalSets, stepRow } from "./choices-best.ts";
 import { type ChoiceCaution, choiceCautions } from "./choices-cautions.ts";
@@ -71,6 +73,37 @@ export function decide(worked: WorkedOut, request: ChoicesRequest): Decision {
   };
 }
 
+/** What of the document hangs on money; quick, since no run is made again. */
+export type PricedRows = Pick<
+  GroundsChoices,
+  "measures" | "shares" | "frontier" | "frontierByWorth" | "proven" | "leftOut" | "best" | "order"
+>;
+
+/**
+ * A decision whose quotes, tariff, budget or outlook were changed, and nothing else of the survey.
+ * @param survey the same but for `tariff`, `money`, and the cost, quote, life and upkeep of its measures
+ */
+export function repriced({ context }: Decision, survey: Survey, budget: number | null): PricedRows {
+  const worked = { ...context.worked, survey, money: moneyOf(survey) };
+  const now = choicesContext(worked, budget, context);
+  const sets = bestSets(now);
+  return pricedRows(now, sets, bestWithin(sets, now.budget));
+}
+
+function pricedRows(context: ChoicesContext, sets: BestSets, best: Step): PricedRows {
+  const { measures, outlays } = context;
+  return {
+    measures: measureRows(context),
+    shares: shareRows(context),
+    frontier: sets.bySaving.steps.map((step) => stepRow(context, step)),
+    frontierByWorth: (sets.byWorth?.steps ?? []).map((step) => stepRow(context, step)),
+    proven: sets.bySaving.proven,
+    leftOut: measures.filter((_, k) => outlays[k] === null).map(({ id }) => id),
+    best: stepRow(context, best),
+    order: orderRows(context, best),
+  };
+}
+
 /** Draws made where nobody says how many, and the most that are made at once. */
 export const usualDraws = 200;
 export const mostDraws = 10_000;
@@ -108,7 +141,7 @@ interface Parts {
 
 function documentOf(parts: Parts, say: SayCautions): GroundsChoices {
   const { context, sets, best, request, drawn } = parts;
-  const { worked, money, measures, outlays } = context;
+  const { worked, money } = context;
   const report = reportOf(worked, say.caution);
   const plans = planRows(context);
   const questions = request.questions ?? usualQuestions(worked.outcome.mains.byYear);
@@ -132,14 +165,7 @@ function documentOf(parts: Parts, say: SayCautions): GroundsChoices {
     outlook: { ...context.outlook, topPerKL: topPrice(money.tariff) },
     mains: report.mains,
     plans,
-    measures: measureRows(context),
-    shares: shareRows(context),
-    frontier: sets.bySaving.steps.map((step) => stepRow(context, step)),
-    frontierByWorth: (sets.byWorth?.steps ?? []).map((step) => stepRow(context, step)),
-    proven: sets.bySaving.proven,
-    leftOut: measures.filter((_, k) => outlays[k] === null).map(({ id }) => id),
-    best: stepRow(context, best),
-    order: orderRows(context, best),
+    ...pricedRows(context, sets, best),
     wouldChange: [...dearerQuotes(context, best), ...wouldChange],
     ...tankParts(context),
     scenarios,

@@ -1,8 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { decide, repriced } from "../../src/report/choices.ts";
 import { choicesSchema } from "../../src/report/choices-schema.ts";
+import { workOut } from "../../src/report/work-out.ts";
 import { waterToNeed } from "../../src/survey/measures/chosen.ts";
 import type { Survey } from "../../src/survey/survey.ts";
+import { cpuTime_ms } from "../helpers/cpu-time.ts";
 import { decisionOf } from "../helpers/decision.ts";
 import { asRead, plainRecord, siteWithMeasures } from "../helpers/sites.ts";
 import { recordAt, surveyOf, textOf } from "../helpers/worked.ts";
@@ -64,6 +67,22 @@ describe("the frontier", () => {
     const { leftOut, frontier } = decisionOf(survey, seattle());
     expect(leftOut).toEqual(["mend-cistern"]);
     expect(frontier.some(({ measures }) => measures.includes("mend-cistern"))).toBe(false);
+  });
+});
+
+describe("a quote changed", () => {
+  test("gives the table that the whole would give, without a run", () => {
+    const decision = decide(workOut(school(), seattle()), { budget: null });
+    const survey = school();
+    survey.measures![5]!.cost = 500;
+    survey.tariff!.steps![1]!.perKL = 4;
+    survey.money!.discountShare = 0.05;
+    const whole = decisionOf(survey, seattle());
+    const quick = repriced(decision, survey, null);
+    for (const [name, rows] of Object.entries(quick))
+      expect(rows, name).toEqual(whole[name as keyof typeof whole]);
+    expect(whole.best.measures).toContain("quad-meadow");
+    expect(cpuTime_ms(() => repriced(decision, survey, null))).toBeLessThan(100);
   });
 });
 
