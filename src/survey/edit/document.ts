@@ -60,6 +60,15 @@ export function withValue(document: Draft, address: Address, value: unknown): Dr
   return path === null || path.length === 0 ? document : (put(document, path, value) as Draft);
 }
 
+/** As withValue; a soil of which nothing is said any more is not known. */
+export function withField(document: Draft, address: Address, value: unknown): Draft {
+  const next = withValue(document, address, value);
+  const around = address.slice(0, -1);
+  const soil = valueIn(next, around);
+  const isEmptied = around[around.length - 1] === "soil" && isFields(soil) && Object.keys(soil).length === 0;
+  return isEmptied ? withValue(next, around, undefined) : next;
+}
+
 function put(part: unknown, path: Path, value: unknown): unknown {
   const [step, ...rest] = path;
   if (step === undefined) return value;

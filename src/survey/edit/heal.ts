@@ -31,7 +31,6 @@ function back(document: Draft, address: Address, fault: Fault, right: Survey): D
   for (let length = address.length; length > 0; length--) {
     const part = address.slice(0, length);
     const next = partBack(document, part, right as Draft);
-    if (next !== null && !same(valueIn(next, part), valueIn(document, part))) return next;
     if (next !== null && next !== document) return next;
   }
   return document;
