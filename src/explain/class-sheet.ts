@@ -59,17 +59,19 @@ function blankSheet(week: ClassWeek, title: string, words: ClassSheetWords, say:
 <h1 id="class-blanks">${escapeHtml(title)}</h1>
 <p class="head">${escapeHtml(words.blanks)} ${line(words.group)} ${line(words.date)}</p>
 <p>${escapeHtml(words.invented)} ${escapeHtml(words.where)}</p>
-<h2>${escapeHtml(words.given)}</h2>
-${known(week, words, say)}
-<h2>${escapeHtml(words.rules)}</h2>
+<div class="pair">
+<div><h2>${escapeHtml(words.given)}</h2>
+${known(week, words, say)}</div>
+<div><h2>${escapeHtml(words.rules)}</h2>
 <ol>${rules(week, words, say)
     .map((rule) => `<li>${escapeHtml(rule)}</li>`)
-    .join("")}</ol>
+    .join("")}</ol></div>
+</div>
 <h2>${escapeHtml(words.week)}</h2>
 ${table(week, words, say, false)}
 <h2>${escapeHtml(words.questions)}</h2>
-<ol>${words.question.map((question) => `<li>${escapeHtml(question)}<span class="answer"></span></li>`).join("")}</ol>
-<p>${escapeHtml(words.source)}</p>
+<ol class="questions">${words.question.map((question) => `<li>${escapeHtml(question)}<span class="answer"></span></li>`).join("")}</ol>
+<p class="small">${escapeHtml(words.source)}</p>
 </section>`;
 }
 
@@ -81,7 +83,7 @@ ${table(week, words, say, true)}
 <ul>${answers(week, words, say)
     .map((sentence) => `<li>${escapeHtml(sentence)}</li>`)
     .join("\n")}</ul>
-<p>${escapeHtml(words.source)}</p>
+<p class="small">${escapeHtml(words.source)}</p>
 </section>`;
 }
 

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { formatIso, parseIso } from "../../src/engine/weather/dates.ts";
 import { explain } from "../../src/explain/explain.ts";
-import { headlines } from "../../src/explain/headlines.ts";
+import { headlines, monthFigures } from "../../src/explain/headlines.ts";
 import { plainSay } from "../../src/explain/say.ts";
 import { dailyTable } from "../../src/report/daily.ts";
 import { report, workFiles } from "../helpers/worked.ts";
@@ -38,7 +38,7 @@ describe("every figure that the demo's answer opens to", () => {
   let found: Walk;
   let opened: string[];
   beforeAll(() => {
-    found = walk(worked, say, headlines(worked), days);
+    found = walk(worked, say, [...headlines(worked), ...monthFigures(worked)], days);
     opened = [...found.opened.keys()];
   }, 120_000);
   const has = (pattern: RegExp) => opened.some((address) => pattern.test(address));

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { dayNumber } from "../../src/engine/weather/dates.ts";
 import type { WeatherColumn, WeatherRecord } from "../../src/engine/weather/record.ts";
 import { explain } from "../../src/explain/explain.ts";
-import { headlines } from "../../src/explain/headlines.ts";
+import { headlines, monthFigures } from "../../src/explain/headlines.ts";
 import { plainSay } from "../../src/explain/say.ts";
 import type { Working } from "../../src/explain/working.ts";
 import { type WorkedOut, workOut } from "../../src/report/work-out.ts";
@@ -36,7 +36,7 @@ function expectOpens(
 ): Map<string, Working> {
   const { firstDay, days } = worked.weather.calendar;
   const at = new Set(followed.filter((i) => i < days).map((i) => firstDay + i));
-  const found = walk(worked, say, headlines(worked), at);
+  const found = walk(worked, say, [...headlines(worked), ...monthFigures(worked)], at);
   expectClean(found);
   return found.opened;
 }
