@@ -2,7 +2,7 @@ import { runBed } from "./bed-run.ts";
 import { frameOf } from "./frame.ts";
 import type { Grounds } from "./grounds.ts";
 import type { BedOutcome, MainsYear, Outcome, TankOutcome } from "./outcome.ts";
-import { prepareGrounds, type ReadyGrounds } from "./prepare.ts";
+import { prepareGrounds, type ReadyBed, type ReadyGrounds } from "./prepare.ts";
 import { type BedRun, type NeedRun, runAsToday, runToNeed, type SiteRun } from "./site-run.ts";
 import type { TankRun } from "./tank-run.ts";
 import { grossFromNet_L } from "./watering.ts";
@@ -21,6 +21,14 @@ export interface Runs {
   outcome: Outcome;
 }
 
+/** What a run writes down beside its totals. */
+export interface Keep {
+  /** Every bed's days, for the day-by-day table. */
+  days?: boolean;
+  /** Who got how much of each tank's water. */
+  shares?: boolean;
+}
+
 /**
  * The whole answer: what the beds need, what roofs and tanks bring, and mains water today, to need and as planned.
  * @param planned the grounds with the measures chosen; null where there are none
@@ -29,18 +37,22 @@ export interface Runs {
 export function estimateRuns(
   grounds: Grounds,
   weather: WeatherSeries,
-  keepDays = false,
+  keep: Keep = {},
   planned: Grounds | null = null,
 ): Runs {
   const frame = frameOf(grounds.absences, weather);
   const ready = prepareGrounds(grounds, weather, frame);
-  return runReady(ready, keepDays, planned && prepareGrounds(planned, weather, frame));
+  return runReady(ready, keep, planned && prepareGrounds(planned, weather, frame));
 }
 
 /** The same for grounds made ready before. */
-export function runReady(ready: ReadyGrounds, keepDays = false, planned: ReadyGrounds | null = null): Runs {
-  const need = runToNeed(ready, keepDays);
-  const today = runAsToday(ready, need);
+export function runReady(
+  ready: ReadyGrounds,
+  { days = false, shares = false }: Keep = {},
+  planned: ReadyGrounds | null = null,
+): Runs {
+  const need = runToNeed(ready, days, shares);
+  const today = runAsToday(ready, need, shares);
   const plan = planned ? runToNeed(planned, false) : need;
   return { ready, planned, need, today, plan, outcome: outcomeOf(ready, need, today, plan) };
 }
@@ -48,10 +60,11 @@ export function runReady(ready: ReadyGrounds, keepDays = false, planned: ReadyGr
 /** Gathers runs into what the report, the charts and the command line show. */
 function outcomeOf(ready: ReadyGrounds, need: NeedRun, today: SiteRun, plan: SiteRun): Outcome {
   const { weather } = ready;
+  const fromTank = fromTankByMonth_L(ready, need);
   return {
     et0Method: weather.et0Method,
     days: weather.calendar.days,
-    beds: need.beds.map((run) => bedOutcome(run, weather.calendar)),
+    beds: need.beds.map((run) => bedOutcome(run, weather.calendar, fromTank)),
     tanks: ready.tanks.map(({ group }, k) => tankOutcome(group.id, need.tanks[k]!)),
     mains: {
       today_L: total(today.mains_L),
@@ -63,7 +76,21 @@ function outcomeOf(ready: ReadyGrounds, need: NeedRun, today: SiteRun, plan: Sit
   };
 }
 
-function bedOutcome({ ready, need, needByDay_L, supplied }: BedRun, calendar: Calendar): BedOutcome {
+/** Beds that a tank gives water, with what it gives by calendar month; null where it was not kept. */
+function fromTankByMonth_L(ready: ReadyGrounds, { shares }: SiteRun): Map<ReadyBed, Float64Array> | null {
+  if (!shares) return null;
+  return new Map(
+    ready.tanks.flatMap(({ beds }, t) =>
+      beds.map((bed, k) => [bed, byMonth(shares[t]!.beds_L[k]!, ready.weather.calendar)] as const),
+    ),
+  );
+}
+
+function bedOutcome(
+  { ready, need, needByDay_L, supplied }: BedRun,
+  calendar: Calendar,
+  fromTank: Map<ReadyBed, Float64Array> | null,
+): BedOutcome {
   const { grown, establishing, open, habit_L } = ready;
   const { id, area_m2, watering } = grown.bed;
   const gross = (net_mm: number) => grossFromNet_L(net_mm, area_m2, watering.efficiency);
@@ -72,6 +99,7 @@ function bedOutcome({ ready, need, needByDay_L, supplied }: BedRun, calendar: Ca
     need_mm: need.net_mm,
     gross_L: gross(need.net_mm),
     grossByMonth_L: need.netByMonth_mm.map(gross),
+    fromTankByMonth_L: fromTank && (fromTank.get(ready) ?? new Float64Array(12)),
     grossByDay_L: needByDay_L,
     habit_L: habit_L && total(habit_L),
     habitByMonth_L: habit_L && byMonth(habit_L, calendar),

@@ -7,6 +7,8 @@ export interface BedOutcome {
   need_mm: number;
   gross_L: number;
   grossByMonth_L: Float64Array;
+  /** What a tank gives of it in the run as supplied; null where it was not asked for. The mains give the rest. */
+  fromTankByMonth_L: Float64Array | null;
   /** Gross litres asked for on each day with water always there. */
   grossByDay_L: Float64Array;
   /** Habit's gross over the record; null where it is not known. */

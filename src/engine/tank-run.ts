@@ -20,6 +20,8 @@ export interface KnownClaimant {
   asks_L: Float64Array;
   /** What the tank cannot give comes from the mains; else it is not given. */
   restFromMains: boolean;
+  /** Where it is kept, what the tank gives on each day: to begin with all that it asks for. */
+  got_L?: Float64Array;
 }
 
 /** A bed that only the tank waters: what it does not get, its soil feels, and it asks again. */
@@ -177,7 +179,10 @@ function shareOut(
     const gets_L = Math.min(asks_L, left_L);
     left_L -= gets_L;
     if (claimant.kind === "thirsty") claimant.gets_L = gets_L;
-    else if (claimant.restFromMains && mains_L) mains_L[i]! += asks_L - gets_L;
+    else if (mains_L) {
+      if (claimant.restFromMains) mains_L[i]! += asks_L - gets_L;
+      if (claimant.got_L) claimant.got_L[i] = gets_L;
+    }
   }
 }
 

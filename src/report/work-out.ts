@@ -42,7 +42,8 @@ export function workOut(survey: Survey, record: WeatherRecord, options: WorkOutO
   const resolved = resolve(survey, Object.keys(filled.columns));
   const weather = prepareWeather(filled, resolved.grounds.place);
   const intended = withMeasures(survey, filled);
-  const runs = estimateRuns(resolved.grounds, weather, options.keepDays ?? false, intended?.resolved.grounds);
+  const keep = { days: options.keepDays ?? false, shares: true };
+  const runs = estimateRuns(resolved.grounds, weather, keep, intended?.resolved.grounds);
   const money = moneyOf(survey);
   return { survey, resolved, intended, money, filled, weather, notes: options.notes ?? null, ...runs };
 }

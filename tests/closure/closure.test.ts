@@ -11,8 +11,10 @@ import { anyGrounds, anyRecord } from "../helpers/arbitraries.ts";
 
 const lengths = fc.oneof(fc.integer({ min: 1, max: 60 }), fc.integer({ min: 364, max: 800 }));
 
+const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
+
 function run(grounds: Grounds, record: WeatherRecord): Runs {
-  return estimateRuns(grounds, prepareWeather(record, grounds.place), true);
+  return estimateRuns(grounds, prepareWeather(record, grounds.place), { days: true, shares: true });
 }
 
 describe("water closes", () => {
@@ -61,6 +63,30 @@ describe("water closes", () => {
           });
       }),
       { numRuns: 150 },
+    );
+  });
+
+  test("what a tank gives is what those who ask it get, every day, and no one gets more than it asks for", () => {
+    fc.assert(
+      fc.property(anyGrounds, anyRecord(lengths), (grounds, record) => {
+        const { ready, need, today, outcome } = run(grounds, record);
+        for (const { tanks, shares } of [need, today])
+          tanks.forEach(({ series: { yield_L } }, t) => {
+            const { before_L, beds_L, after_L } = shares![t]!;
+            const got = [...before_L, ...beds_L, ...after_L];
+            yield_L.forEach((litres, i) => {
+              const parts = got.reduce((sum, of) => sum + of[i]!, 0);
+              if (!(Math.abs(parts - litres) <= 1e-6)) expect(parts).toBe(litres);
+            });
+            ready.tanks[t]!.before.forEach(({ asks_L }, k) => {
+              expect(asks_L.every((asks, i) => before_L[k]![i]! <= asks)).toBe(true);
+            });
+          });
+        const fromTanks = outcome.beds.flatMap(({ fromTankByMonth_L }) => [...fromTankByMonth_L!]);
+        const toBeds = need.shares!.flatMap(({ beds_L }) => beds_L.flatMap((of) => [...of]));
+        expect(total(fromTanks)).toBeCloseTo(total(toBeds), 3);
+      }),
+      { numRuns: 100 },
     );
   });
 

@@ -123,7 +123,7 @@ export function run(site: Partial<Grounds>, weather: WeatherRecord): Runs {
     absences: [],
     ...site,
   };
-  return estimateRuns(grounds, prepareWeather(weather, place), true);
+  return estimateRuns(grounds, prepareWeather(weather, place), { days: true, shares: true });
 }
 
 export const sum = (values: ArrayLike<number>) =>
