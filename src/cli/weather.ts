@@ -3,11 +3,12 @@ import { formatIso } from "../engine/weather/dates.ts";
 import { parseDelimited } from "../files/delimited.ts";
 import { applyMapping } from "../survey/record/apply.ts";
 import { faultSentence } from "../words/en/faults.ts";
+import { gapLines } from "../words/en/record-gaps.ts";
 import { importWords, noteWords } from "../words/en/weather-import.ts";
 import { Refused } from "./input.ts";
 import { settledMapping } from "./weather-ask.ts";
 import { readFlags, type WeatherFlags } from "./weather-flags.ts";
-import { gapLines, mappingTable } from "./weather-print.ts";
+import { mappingTable } from "./weather-print.ts";
 import { readWeatherText } from "./weather-text.ts";
 import { writeWhole } from "./write-file.ts";
 
