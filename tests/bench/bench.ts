@@ -8,6 +8,7 @@ import { prepareGrounds } from "../../src/engine/prepare.ts";
 import { stepTank, tankGroups, tankSeries } from "../../src/engine/tanks.ts";
 import { prepareWeather } from "../../src/engine/weather/series.ts";
 import { tank } from "../helpers/plain-grounds.ts";
+import { decisionTimes } from "./decisions.ts";
 import { estimateOverHttp_ms, importOf100Years_ms } from "./edges.ts";
 import { fiftyYears_days, longRecord, twelveBeds } from "./grounds.ts";
 import { median_ms } from "./median.ts";
@@ -59,6 +60,12 @@ if (asJson) {
     `Weather and shade derived: ${prepare_ms.toFixed(0)} ms, ${(prepare_ms / fullAnswer_ms).toFixed(1)} answers`,
   );
   console.log(`Import of 100 years of daily rows: ${importOf100Years_ms().toFixed(0)} ms`);
+  const times = decisionTimes();
+  console.log(
+    `Best sets for every budget: of 10 measures ${times.frontierOf10_ms.toFixed(0)} ms, of 15 ${times.frontierOf15_ms.toFixed(0)} ms`,
+  );
+  console.log(`1,000 draws of the demo's plan: ${times.thousandDraws_ms.toFixed(0)} ms`);
+  console.log(`60 sizes of a tank over 50 years: ${times.sixtySizes_ms.toFixed(1)} ms`);
   console.log(`One estimate through HTTP: ${(await estimateOverHttp_ms()).toFixed(0)} ms`);
 }
 
