@@ -8,11 +8,13 @@ import { securityHeaders } from "./headers.ts";
 import { addOpenApi } from "./openapi.ts";
 import type { ServerParts } from "./parts.ts";
 import { Problem, problemResponse } from "./problem.ts";
+import { addChoices } from "./routes/choices.ts";
 import { addDemo } from "./routes/demo.ts";
 import { addEstimate } from "./routes/estimate.ts";
 import { addHealth } from "./routes/health.ts";
 import { addPage, pageNotFound } from "./routes/page.ts";
 import { addPlaces } from "./routes/places.ts";
+import { addRounds } from "./routes/rounds.ts";
 import { addSchemas } from "./routes/schema.ts";
 import { addSites } from "./routes/sites.ts";
 
@@ -44,6 +46,9 @@ export function createApp<Survey extends { beds: readonly unknown[] }>(parts: Se
   );
 
   addEstimate(app, parts);
+  const { readSurvey, readRecord, rounds, choose } = parts;
+  if (rounds) addRounds(app, { readSurvey, readRecord, rounds });
+  if (choose) addChoices(app, { readSurvey, readRecord, choose });
   addSchemas(app, parts.schemas);
   addDemo(app, parts.demo);
   if (parts.store) addSites(app, parts.store);

@@ -6,14 +6,18 @@ import { problemSchema } from "./problem.ts";
 export type JsonSchema = Readonly<Record<string, unknown>>;
 
 /** The documents that the API speaks in, as JSON Schema 2020-12: the dialect of OpenAPI 3.1 too. */
-export interface DocumentSchemas {
-  survey: JsonSchema;
-  report: JsonSchema;
-}
+export type DocumentSchemas = Readonly<
+  Record<"survey" | "report", JsonSchema> & Partial<Record<"rounds" | "choices" | "site", JsonSchema>>
+>;
 
 /** A schema as a part of the description: its own name and dialect would start a document in the document. */
 function component({ $schema: _dialect, $id: _name, ...rest }: JsonSchema): JsonSchema {
   return rest;
+}
+
+/** A document's name as a part of the description: `rounds` is Rounds. */
+function capital(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
 function problem(description: string) {
@@ -79,8 +83,9 @@ export function addOpenApi(app: Hono, version: string, schemas: DocumentSchemas)
       servers: [{ url: "/" }],
       components: {
         schemas: {
-          Survey: component(schemas.survey),
-          Report: component(schemas.report),
+          ...Object.fromEntries(
+            Object.entries(schemas).map(([name, schema]) => [capital(name), component(schema)]),
+          ),
           Problem: component(z.toJSONSchema(problemSchema) as JsonSchema),
         },
       },

@@ -1,7 +1,9 @@
 import type { WeatherRecord } from "../engine/weather/record.ts";
 import type { DocumentSchemas } from "./openapi.ts";
 import type { Fault } from "./problem.ts";
+import type { ChoicesParts } from "./routes/choices.ts";
 import type { PlacesParts } from "./routes/places.ts";
+import type { RoundsParts } from "./routes/rounds.ts";
 import type { Store } from "./store/open.ts";
 
 /** What reading a document gives: the document, or every fault in it. */
@@ -33,6 +35,10 @@ export interface ServerParts<Survey extends { beds: readonly unknown[] }> {
   readRecord(weather: string | readonly unknown[]): Read<WeatherRecord>;
   /** The report, or null where the grounds or the record cannot give one, with the reasons. */
   estimate(survey: Survey, record: WeatherRecord | null): Read<object>;
+  /** Watering rounds; without it none are worked out. */
+  rounds?: RoundsParts<Survey>["rounds"];
+  /** A decision between measures; without it none is worked out. */
+  choose?: ChoicesParts<Survey>["choose"];
   demo: Demo;
   page: readonly PageFile[];
   /** Where sites are kept; without it there are none. */

@@ -18,6 +18,7 @@ import { readClimate } from "./climate-file.ts";
 import type { DocumentSchemas } from "./openapi.ts";
 import type { Demo, PageFile, Read, ServerParts } from "./parts.ts";
 import { readPlaces, timeZoneAt } from "./places.ts";
+import { roundsOf } from "./real-rounds.ts";
 
 /** The server's parts as they are in earnest. */
 export function realParts(root: string, port: () => number, page: readonly PageFile[]): ServerParts<Survey> {
@@ -34,6 +35,7 @@ export function realParts(root: string, port: () => number, page: readonly PageF
       return "record" in read ? { ok: true, value: read.record } : inWords(read.faults);
     },
     estimate,
+    rounds: roundsOf,
     demo: readDemo(root),
     page,
     places: { places: readPlaces, climate: readClimate, timeZoneAt },
@@ -66,7 +68,9 @@ function inWords(faults: readonly CodedFault[]): Read<never> {
   return { ok: false, faults: faults.map((fault) => ({ path: fault.path, sentence: faultWords(fault) })) };
 }
 
+/** The published documents by the name that their addresses have: `grounds-rounds.schema.json` is rounds. */
 function documentSchemas(): DocumentSchemas {
-  const files = new Map(schemaFiles().map(({ name, text }) => [name, JSON.parse(text)]));
-  return { survey: files.get("grounds-survey.schema.json"), report: files.get("grounds-report.schema.json") };
+  return Object.fromEntries(
+    schemaFiles().map(({ name, text }) => [name.replace(/^grounds-|\.schema\.json$/g, ""), JSON.parse(text)]),
+  ) as DocumentSchemas;
 }

@@ -2,7 +2,7 @@ import type { Hono } from "hono";
 import { describeRoute } from "hono-openapi";
 import type { DocumentSchemas } from "../openapi.ts";
 
-/** `GET /api/schema/survey.json` and `/api/schema/report.json`: the documents as JSON Schema. */
+/** `GET /api/schema/NAME.json`: each document as JSON Schema. */
 export function addSchemas(app: Hono, schemas: DocumentSchemas): void {
   for (const [name, document] of Object.entries(schemas)) {
     const description = describeRoute({
