@@ -1,7 +1,8 @@
-import { applicationRate_mm_h, netFromGross_mm } from "../engine/watering.ts";
+import { netFromGross_mm } from "../engine/watering.ts";
 import { noteWords, originWords, reasonWords } from "../words/en/explain.ts";
 import type { Run } from "./address.ts";
 import { bedOf, bedPath } from "./bed.ts";
+import { areaInput, efficiencyInput, flowInput } from "./bed-method.ts";
 import { bedDay, before } from "./bed-state.ts";
 import { asksByDay_L, bedMains_L, type Claim, claimOf } from "./claims.ts";
 import {
@@ -52,12 +53,6 @@ export const waterChapters: Chapters = {
     day: mains,
     flow: { term: "mains", series: ({ book, run, k }) => bedMains_L(book, run, k) },
   },
-  most: { fixed: most },
-  efficiency: { fixed: efficiency },
-  rate: { fixed: rate },
-  flow: { fixed: flow },
-  area: { fixed: area },
-  "wetted-share": { fixed: wettedShare },
 };
 
 function historyOf({ book, address, k }: Figure) {
@@ -77,34 +72,6 @@ function onTank({ book, run, k }: Figure) {
 function thirsty(figure: Figure): Claim | null {
   const claim = onTank(figure)?.claim;
   return claim && claim.outstanding_L !== null ? claim : null;
-}
-
-function areaInput(figure: Figure): Input {
-  return fromSurvey(figure, `${bedPath(figure)}.area_m2`, bedOf(figure).area_m2);
-}
-
-function flowInput(figure: Figure): Input {
-  const { watering } = figure.run.survey.beds[figure.k]!;
-  const value = bedOf(figure).watering.flow_L_min;
-  const taps = figure.run.survey.taps ?? [];
-  const tap = taps.findIndex(({ id }) => id === watering.tap);
-  const byTap = watering.flow_L_min === undefined && taps[tap]?.flow_L_min !== undefined;
-  return fromSurvey(
-    figure,
-    byTap ? `taps[${tap}].flow_L_min` : `${bedPath(figure)}.watering.flow_L_min`,
-    value,
-  );
-}
-
-function isByTest(figure: Figure): boolean {
-  const { efficiency, distributionUniformity } = figure.run.survey.beds[figure.k]!.watering;
-  return efficiency === undefined && distributionUniformity !== undefined;
-}
-
-function efficiencyInput(figure: Figure): Input {
-  const value = bedOf(figure).watering.efficiency;
-  if (isByTest(figure)) return constant(figure, "efficiency", value);
-  return fromSurvey(figure, `${bedPath(figure)}.watering.efficiency`, value);
 }
 
 /** The run in which the bed has all the water that it asks for. */
@@ -294,77 +261,4 @@ function habit(figure: Figure, i: number): Working | null {
   const days = figure.run.survey.beds[figure.k]!.watering.habit!.days.join(", ");
   sheet.note(noteWords.days, days, originOf(figure.book, figure.run, figure.say, `${path}.days`));
   return sheet.done(...titleOf(figure));
-}
-
-function most(figure: Figure): Working | null {
-  const { grown } = figure.run.ready.beds[figure.k]!;
-  const { maxMinutes } = grown.bed.watering;
-  if (maxMinutes === Number.POSITIVE_INFINITY) return null;
-  const sheet = sheetFor(figure);
-  sheet.step(
-    "most",
-    {
-      maxMinutes: fromSurvey(figure, `${bedPath(figure)}.watering.maxMinutes`, maxMinutes),
-      flow: flowInput(figure),
-      area: areaInput(figure),
-      efficiency: efficiencyInput(figure),
-    },
-    grown.mostNet_mm,
-  );
-  return sheet.done(...titleOf(figure));
-}
-
-function efficiency(figure: Figure): Working {
-  const sheet = sheetFor(figure);
-  const { watering } = figure.run.survey.beds[figure.k]!;
-  const value = bedOf(figure).watering.efficiency;
-  const path = `${bedPath(figure)}.watering`;
-  if (isByTest(figure)) {
-    const du = watering.distributionUniformity!;
-    const uniformity = fromSurvey(figure, `${path}.distributionUniformity`, du);
-    sheet.step("efficiencyOfTest", { uniformity }, value);
-  } else sheet.step("asSurveyedEfficiency", { efficiency: efficiencyInput(figure) }, value);
-  sheet.note(
-    noteWords.method,
-    watering.method,
-    originOf(figure.book, figure.run, figure.say, `${path}.method`),
-  );
-  return sheet.done(...titleOf(figure));
-}
-
-function wettedInput(figure: Figure): Input {
-  return fromSurvey(figure, `${bedPath(figure)}.watering.wettedShare`, bedOf(figure).watering.wettedShare);
-}
-
-/** Where the water falls; what a dripper gives too fast spreads, which the rounds see to. */
-function rate(figure: Figure): Working {
-  const sheet = sheetFor(figure);
-  const { area_m2, watering } = bedOf(figure);
-  sheet.step(
-    "rate",
-    { flow: flowInput(figure), area: areaInput(figure), wettedShare: wettedInput(figure) },
-    applicationRate_mm_h(watering.flow_L_min, area_m2 * watering.wettedShare),
-  );
-  return sheet.done(...titleOf(figure));
-}
-
-function flow(figure: Figure): Working {
-  const sheet = sheetFor(figure);
-  const input = flowInput(figure);
-  sheet.step("asSurveyedFlow", { flow: input }, input.value);
-  return sheet.done(...titleOf(figure), input.origin!.provenance);
-}
-
-function area(figure: Figure): Working {
-  const sheet = sheetFor(figure);
-  const input = areaInput(figure);
-  sheet.step("asSurveyedArea", { area: input }, input.value);
-  return sheet.done(...titleOf(figure), input.origin!.provenance);
-}
-
-function wettedShare(figure: Figure): Working {
-  const sheet = sheetFor(figure);
-  const input = wettedInput(figure);
-  sheet.step("asSurveyedWetted", { wettedShare: input }, input.value);
-  return sheet.done(...titleOf(figure), input.origin!.provenance);
 }

@@ -1,6 +1,7 @@
 import type { WorkedOut } from "../report/work-out.ts";
 import { type Address, parseAddress, type Subject } from "./address.ts";
 import { dayChapters } from "./bed-day.ts";
+import { methodChapters } from "./bed-method.ts";
 import { plantChapters } from "./bed-plants.ts";
 import { shadeChapters } from "./bed-shade.ts";
 import { soilChapters } from "./bed-soil.ts";
@@ -19,7 +20,14 @@ import type { Working } from "./working.ts";
 /** Every figure that can be opened, by subject. */
 export const chapters: Readonly<Record<Subject, Chapters>> = {
   mains: mainsChapters,
-  bed: { ...dayChapters, ...plantChapters, ...shadeChapters, ...soilChapters, ...waterChapters },
+  bed: {
+    ...dayChapters,
+    ...plantChapters,
+    ...shadeChapters,
+    ...soilChapters,
+    ...waterChapters,
+    ...methodChapters,
+  },
   tank: tankChapters,
   roof: roofChapters,
   draw: drawChapters,

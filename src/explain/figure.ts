@@ -57,6 +57,8 @@ export interface Flow {
     | "drawDay";
   /** Each day; null where there is no such thing. */
   series: (figure: Figure) => Float64Array | null;
+  /** What a reader of a stretch of it should know, that is no number of the sum. */
+  notes?: (figure: Figure, sheet: Sheet) => void;
   /** Years are told in kL. */
   inKL?: boolean;
   /** What a stretch is made of besides its days; null: nothing to tell. */

@@ -1,7 +1,7 @@
 import { dryAndWetYear, giveUpByYear_L, quantile } from "../engine/give-up.ts";
 import type { MainsYear } from "../engine/outcome.ts";
 import { perYear } from "../engine/years.ts";
-import { originWords, sumWords } from "../words/en/explain.ts";
+import { noteWords, originWords, sumWords } from "../words/en/explain.ts";
 import type { When } from "./address.ts";
 import { mainsParts } from "./claims.ts";
 import {
@@ -27,8 +27,28 @@ const site: Chapter = {
     inKL: true,
     series: ({ run }) => run.site.mains_L,
     parts: (figure) => mainsParts(figure.book, figure.run, sumWords.leaks),
+    notes,
   },
 };
+
+/** The measures that the plan has, and whose need stands in today. */
+function notes({ book, address, say }: Figure, sheet: Sheet): void {
+  const { survey, outcome, intended } = book.worked;
+  if (address.what === "plan") {
+    const chosen = intended ? (survey.measures ?? []).filter(({ chosen }) => chosen !== false) : [];
+    const text = chosen.length > 0 ? say.list(chosen.map(({ name }) => name)) : noteWords.noMeasures;
+    sheet.note(noteWords.measures, text, {
+      provenance: "worked-out",
+      source: originWords.survey("measures"),
+    });
+  }
+  const unknown = survey.beds.filter(({ id }) => outcome.mains.todayUnknown.includes(id));
+  if (address.what === "today" && unknown.length > 0)
+    sheet.note(noteWords.todayUnknown, say.list(unknown.map(({ name }) => name)), {
+      provenance: "assumed",
+      source: originWords.needStandsIn,
+    });
+}
 
 export const mainsChapters: Chapters = {
   today: site,

@@ -92,6 +92,7 @@ function stretch(
   const { when } = figure.address;
   const inKL = flow.inKL && when.kind === "year";
   bySource(figure, flow, sheet, whole, when);
+  flow.notes?.(figure, sheet);
   const total = sheet.sum(flow.term, words, partsOf(figure, flow, series, spans), sumOver(series, whole));
   if (inKL) sheet.step("mainsToKL", { mains: total }, total.value / 1000);
   return sheet.done(...titleOf(figure));
@@ -128,6 +129,7 @@ function meanYear(figure: Figure, flow: Flow, series: Float64Array, sheet: Sheet
   const sum = sumOver(series, all);
   const value = flow.inKL ? sum / 1000 : sum;
   if (flow.parts) meanBySource(figure, flow, sheet, days);
+  flow.notes?.(figure, sheet);
   const total = sheet.sum(term, sumWords.years, partsOf(figure, flow, series, yearsOf(figure)), value);
   const { total: totalName, days: daysName } = sumWords.meanTemplate;
   countDays(figure, sheet, daysName, days);

@@ -175,3 +175,11 @@ test("the dates hold a wet day, watered ones, stressed ones and a leap day", () 
   expect(value("et0/2012-02-29")).toBeGreaterThan(0);
   expect(value("et0/2013-02-29")).toBeUndefined();
 });
+
+test("the plan names its measures, and today the beds whose watering is not known", () => {
+  const note = (address: string, name: string) =>
+    explain(worked, address, say)!.given.find((given) => given.name === name)?.text;
+  expect(note("mains/plan/2015", "measures chosen")).toContain("Bark on the front beds");
+  expect(note("mains/today", "watering of today not known")).toBe("Street hedge");
+  expect(note("mains/need", "measures chosen")).toBeUndefined();
+});

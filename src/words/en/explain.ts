@@ -16,6 +16,7 @@ export const originWords = {
   row: (table: string, row: string, source: string) => `${table} table, ${row}: ${source}`,
   ours: "method of this project",
   plantings: "plantings, each by its share",
+  needStandsIn: "what these beds need stands in for what is done",
   levels: "survey, levels of the linked tanks",
   wholeYears: "whole calendar years of the record",
   recordFrom: (from: string, to: string) => `weather record, ${from} to ${to}`,
@@ -51,6 +52,7 @@ export const noteWords = {
   monthly: "multiplier in the month",
   density: "thin cover draws less than full",
   measures: "measures chosen",
+  todayUnknown: "watering of today not known",
   noMeasures: "none: the plan is the watering to need",
 } as const;
 
