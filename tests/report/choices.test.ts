@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { decide, repriced } from "../../src/report/choices.ts";
 import { choicesSchema } from "../../src/report/choices-schema.ts";
+import { choicesTables } from "../../src/report/choices-tables.ts";
 import { workOut } from "../../src/report/work-out.ts";
 import { waterToNeed } from "../../src/survey/measures/chosen.ts";
 import type { Survey } from "../../src/survey/survey.ts";
@@ -67,6 +68,20 @@ describe("the frontier", () => {
     const { leftOut, frontier } = decisionOf(survey, seattle());
     expect(leftOut).toEqual(["mend-cistern"]);
     expect(frontier.some(({ measures }) => measures.includes("mend-cistern"))).toBe(false);
+  });
+});
+
+describe("its tables", () => {
+  test("hold each figure of the document under its name, a row a line", () => {
+    const tables = new Map(choicesTables(demo).map((table) => [table.name, table]));
+    const sizes = tables.get("sizes")!;
+    expect(sizes.rows).toHaveLength(demo.sizes.length);
+    expect(sizes.rows.every((row) => row.length === sizes.header.length)).toBe(true);
+    const column = sizes.header.indexOf("saved_kL_year.p50");
+    expect(Number(sizes.rows[9]![column])).toBe(demo.sizes[9]!.saved_kL_year.p50);
+    const frontier = tables.get("frontier")!;
+    expect(frontier.rows[1]![frontier.header.indexOf("measures")]).toBe(demo.frontier[1]!.measures.join(" "));
+    expect([...tables.keys()]).toContain("unknowns");
   });
 });
 

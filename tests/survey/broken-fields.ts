@@ -216,6 +216,7 @@ export const brokenTies: Broken[] = [
     { "measures[2].changeWatering.supply": "tank-only", "measures[6].useTank.beds": [] },
     { "measures[2].changeWatering.tank": "tank-wanted" },
   ],
+  ["the id of watering to need", { "measures[4].id": "water-to-need" }, { "measures[4].id": "id-kept" }],
   ["two of a group chosen", { "measures[4].chosen": true }, { "measures[4].chosen": "group-twice" }],
   [
     "two measures that mulch one bed",

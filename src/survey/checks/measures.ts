@@ -1,4 +1,5 @@
 import type { FaultCollector } from "../collector.ts";
+import { waterToNeed } from "../measures/chosen.ts";
 import { type Path, pathText } from "../path.ts";
 import { type Change, changes } from "../words.ts";
 import { checkShares, checkSupply } from "./beds.ts";
@@ -8,6 +9,8 @@ export function checkMeasures(survey: Row, faults: FaultCollector): void {
   const measures = rowsAt(survey, "measures");
   for (const measure of measures) {
     checkOneChange(measure, faults);
+    if (textAt(measure, "id") === waterToNeed)
+      faults.add([...measure.path, "id"], "id-kept", { id: waterToNeed });
     const replant = rowAt(measure, "replant");
     if (replant) checkShares(replant, faults);
     const changed = rowAt(measure, "changeWatering");

@@ -91,6 +91,8 @@ export const tieFaultWords: Readonly<Record<string, FaultWriter>> = {
   "change-many": ({ found }) =>
     `A measure must have one change only: make a measure of each. It has ${allOf(list(found))}.`,
   "watering-unchanged": () => "A change of watering must change something. Only beds are named.",
+  "id-kept": ({ id }) =>
+    `A measure must have an id of its own. "${id}" stands for watering to need, which is part of every plan.`,
   "group-twice": ({ group, first }) =>
     `At most one measure of the group "${group}" may be chosen. ${first} is chosen already: write "chosen": false in one of them.`,
   "measures-clash": ({ first }) =>
