@@ -14,8 +14,9 @@ export interface Share {
 /** Up to this many members all 2^n sets are valued; beyond, orders are drawn. */
 export const mostExact = 10;
 
-/** Orders drawn beyond it, in pairs of one and its reverse. */
-const pairs = 500;
+/** Sets valued for the orders drawn beyond it, in pairs of one and its reverse: fewer pairs for many members. */
+const valued = 12_000;
+const pairsFor = (members: number) => Math.min(500, Math.max(60, Math.round(valued / (2 * members))));
 
 /**
  * The Shapley value of each member of a set: shares add up to the value of the whole set, members that always add the
@@ -75,6 +76,7 @@ function ones(mask: number): number {
 }
 
 function drawnShares(members: number, value: (set: Uint8Array) => number, rng: Rng): Mean[] {
+  const pairs = pairsFor(members);
   const sums = new Float64Array(members);
   const squares = new Float64Array(members);
   for (let k = 0; k < pairs; k++) {

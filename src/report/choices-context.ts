@@ -1,4 +1,4 @@
-import { type Frontier, frontierOf, type Step } from "../engine/frontier.ts";
+import { bestFor, type Frontier, frontierOf, type Step } from "../engine/frontier.ts";
 import {
   capital,
   joinOutlays,
@@ -134,5 +134,5 @@ function quoted(outlay: Outlay, place: number, dearer: { place: number; times: n
 /** The set for a budget: worth most where there is a price, else saving most. */
 export function bestWithin({ bySaving, byWorth }: BestSets, budget: number | null): Step {
   const { steps } = byWorth ?? bySaving;
-  return steps.findLast(({ cost }) => budget === null || cost <= budget + 1e-9) ?? steps[0]!;
+  return budget === null ? steps.at(-1)! : bestFor(steps, budget);
 }
