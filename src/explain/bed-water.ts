@@ -1,4 +1,5 @@
 import { netFromGross_mm } from "../engine/watering.ts";
+import { perYear } from "../engine/years.ts";
 import { noteWords, originWords, reasonWords } from "../words/en/explain.ts";
 import type { Run } from "./address.ts";
 import { bedOf, bedPath } from "./bed.ts";
@@ -42,6 +43,7 @@ export const waterChapters: Chapters = {
     day: habit,
     flow: { term: "habit", series: ({ run, k }) => run.ready.beds[k]!.habit_L },
   },
+  short: { fixed: lacking },
   asks: { day: asks, flow: { term: "asks", series: (figure) => thirsty(figure)?.asks_L ?? null } },
   gets: { day: gets, flow: { term: "gets", series: (figure) => onTank(figure)?.claim.gets_L ?? null } },
   "new-draw": {
@@ -87,6 +89,19 @@ function grossSteps(figure: Figure, i: number, key: "gross" | "asks", net_mm: In
   const sheet = sheetFor(figure);
   sheet.step(key, { net: net_mm, efficiency: efficiencyInput(figure), area: areaInput(figure) }, value);
   return sheet.done(...titleOf({ ...figure, address: { ...figure.address, when: dayAt(figure, i) } }));
+}
+
+/** Need less habit, of a mean year. */
+function lacking(figure: Figure): Working | null {
+  const { outcome } = figure.book.worked;
+  const { gross_L, habit_L } = outcome.beds[figure.k]!;
+  if (habit_L === null || figure.run.name !== "need") return null;
+  const sheet = sheetFor(figure);
+  const year = (total_L: number) => perYear(total_L, outcome.days);
+  const gross = linked(figure, "need", year(gross_L));
+  const habit = linked(figure, "habit", year(habit_L));
+  sheet.step("lacking", { gross, habit }, year(gross_L) - year(habit_L));
+  return sheet.done(...titleOf(figure));
 }
 
 function need(figure: Figure, i: number): Working | null {

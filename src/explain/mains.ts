@@ -2,8 +2,8 @@ import { dryAndWetYear, giveUpByYear_L, quantile } from "../engine/give-up.ts";
 import type { MainsYear } from "../engine/outcome.ts";
 import { perYear } from "../engine/years.ts";
 import { noteWords, originWords, sumWords } from "../words/en/explain.ts";
-import type { When } from "./address.ts";
-import { mainsParts } from "./claims.ts";
+import { mean, type When } from "./address.ts";
+import { mainsParts, partName } from "./claims.ts";
 import {
   byRule,
   type Chapter,
@@ -54,6 +54,11 @@ export const mainsChapters: Chapters = {
   today: site,
   need: site,
   plan: site,
+  tanks: {
+    day: tanksOfDay,
+    flow: { term: "yield", series: tanksByDay, parts: tankParts },
+  },
+  unknown: { fixed: unknown },
   "give-up": { fixed: (figure) => giveUpPoint(figure, 0.5), year: giveUpYear },
   "give-up-p10": { fixed: (figure) => giveUpPoint(figure, 0.1) },
   "give-up-p90": { fixed: (figure) => giveUpPoint(figure, 0.9) },
@@ -82,6 +87,50 @@ function ofDay(figure: Figure, i: number): Working {
   );
   sheet.sum("mains", sumWords.parts, parts, figure.run.site.mains_L[i]!, originWords.ours);
   return sheet.done(...titleOf(figure));
+}
+
+/** What each tank gives, to beds and to other draws, watered to need. */
+function tankParts({ run }: Figure) {
+  return run.ready.tanks.map(({ group }, k) => ({
+    name: partName(run, "tank", group.id),
+    byDay_L: run.site.tanks[k]!.series.yield_L,
+    address: { run: run.name, subject: "tank" as const, id: group.id, what: "yield" },
+  }));
+}
+
+function tanksByDay(figure: Figure): Float64Array | null {
+  const parts = tankParts(figure);
+  const total_L = new Float64Array(figure.run.ready.weather.calendar.days);
+  for (const { byDay_L } of parts) for (let i = 0; i < total_L.length; i++) total_L[i]! += byDay_L[i]!;
+  return parts.length > 0 ? total_L : null;
+}
+
+function tanksOfDay(figure: Figure, i: number): Working {
+  const sheet = sheetFor(figure);
+  const when = dayAt(figure, i);
+  const parts = tankParts(figure).map(({ name, byDay_L, address }): Part => {
+    return { ...elsewhere(byDay_L[i]!, { ...address, when }), name };
+  });
+  sheet.sum("yield", sumWords.parts, parts, tanksByDay(figure)?.[i] ?? 0);
+  return sheet.done(...titleOf(figure));
+}
+
+/** What stands in, in a mean year, for beds whose watering of today is not known. */
+function unknown(figure: Figure): Working {
+  const { outcome } = figure.book.worked;
+  const sheet = sheetFor(figure);
+  const parts = outcome.beds.flatMap(({ id, gross_L }): Part[] => {
+    if (!outcome.mains.todayUnknown.includes(id)) return [];
+    const address = { run: "need", subject: "bed", id, what: "need", when: mean } as const;
+    return [{ ...elsewhere(perYear(gross_L, outcome.days), address), name: partName(figure.run, "bed", id) }];
+  });
+  sheet.sum(
+    "gross",
+    sumWords.unknownBeds,
+    parts,
+    parts.reduce((sum, { value }) => sum + value, 0),
+  );
+  return sheet.done(...titleOf(figure), "assumed");
 }
 
 function leaks(figure: Figure): Working {

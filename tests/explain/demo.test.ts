@@ -90,6 +90,8 @@ describe("the figures are those of the report", () => {
     ["mains/today", mains.today_kL_year],
     ["mains/need", mains.need_kL_year],
     ["mains/plan", mains.plan_kL_year],
+    ["mains/tanks", tanks.reduce((sum, row) => sum + row.yield_L_year, 0)],
+    ["mains/unknown", beds.find(({ id }) => id === "hedge")!.gross_L_year],
     ["mains/dry-year", mains.dryYear],
     ["mains/wet-year", mains.wetYear],
     ["rain", weather.rain_mm_year],

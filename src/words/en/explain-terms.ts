@@ -152,6 +152,7 @@ export const terms = {
   wettedShare: known("wettedShare"),
   rate: known("application_mm_h", "rate"),
   habit: known("habit_L", "habit"),
+  lacking: term("short", "what the bed needs and today’s habit does not give", "L"),
   asks: term("asks", "water asked for", "L"),
   gets: term("gets", "water that it got", "L"),
   askedBefore: term("asked before", "water that those served before it ask for", "L"),

@@ -103,5 +103,6 @@ export const dayFormulas = {
   refill: f("refill", "{root} ÷ {efficiency} × {area}", "to field capacity", practice),
   habit: f("habit", "{minutes} × {flow}", "as it is done today", practice),
   habitNone: f("habit", "0", "", ours),
+  lacking: f("lacking", "{gross} − {habit}", "below 0: habit gives more than is needed", ours),
   rainUsed: f("rainUsed", "{bedRain} − {drainage}", "rain that did not drain away", ours),
 } satisfies Record<string, Formula>;
