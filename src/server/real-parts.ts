@@ -3,7 +3,6 @@ import { join } from "node:path";
 import { schemaFiles } from "../cli/schemaFiles.ts";
 import type { WeatherRecord } from "../engine/weather/record.ts";
 import { readRecord } from "../files/record.ts";
-import { givenWeather } from "../report/given-weather.ts";
 import { reportOf } from "../report/report.ts";
 import { programVersion } from "../report/version.ts";
 import { workOut } from "../report/work-out.ts";
@@ -13,8 +12,9 @@ import { recordFromRows } from "../survey/record/strict.ts";
 import type { Survey } from "../survey/survey.ts";
 import { cautionSentence } from "../words/en/cautions.ts";
 import { faultWords } from "../words/en/faults.ts";
-import { refusalsOf } from "../words/en/refusals.ts";
+import { choose } from "./choose.ts";
 import { readClimate } from "./climate-file.ts";
+import { documentOf } from "./document-of.ts";
 import type { DocumentSchemas } from "./openapi.ts";
 import type { Demo, PageFile, Read, ServerParts } from "./parts.ts";
 import { readPlaces, timeZoneAt } from "./places.ts";
@@ -36,6 +36,7 @@ export function realParts(root: string, port: () => number, page: readonly PageF
     },
     estimate,
     rounds: roundsOf,
+    choose,
     demo: readDemo(root),
     page,
     places: { places: readPlaces, climate: readClimate, timeZoneAt },
@@ -51,17 +52,9 @@ export function readDemo(root: string): Demo {
 }
 
 function estimate(survey: Survey, record: WeatherRecord | null): Read<object> {
-  const given = givenWeather(survey, record, readClimate);
-  if ("faults" in given) return inWords(given.faults);
-  try {
-    const worked = workOut(given.survey, given.record, { notes: given.notes });
-    return { ok: true, value: reportOf(worked, cautionSentence) };
-  } catch (error) {
-    const bedIds = survey.beds.map(({ id }) => id);
-    const faults = refusalsOf(error, bedIds);
-    if (faults === null) throw error;
-    return { ok: false, faults };
-  }
+  return documentOf(survey, record, (given) =>
+    reportOf(workOut(given.survey, given.record, { notes: given.notes }), cautionSentence),
+  );
 }
 
 function inWords(faults: readonly CodedFault[]): Read<never> {

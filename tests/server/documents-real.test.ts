@@ -40,3 +40,12 @@ test("rounds of the demo come over HTTP, with a row for each bed and month", asy
   expect(rounds).toMatchObject({ format: "grounds-rounds", version: 1 });
   expect(JSON.stringify(rounds)).toContain("everyDays");
 });
+
+test("a decision on the demo comes over HTTP, the same for the same seed", async () => {
+  const ask = { survey: demo.survey, weather: demo.weather, draws: 20, seed: 3 };
+  const [first, second] = [await post("/api/choices", ask), await post("/api/choices", ask)];
+  expect(first.status).toBe(200);
+  const text = await first.text();
+  expect(JSON.parse(text)).toMatchObject({ format: "grounds-choices", version: 1 });
+  expect(await second.text()).toBe(text);
+});
