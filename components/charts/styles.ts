@@ -73,6 +73,22 @@ export const drawing = css`
     stroke-dasharray: 0.5 4;
     stroke-linecap: round;
   }
+  .span {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.5;
+  }
+  .span-back {
+    fill: none;
+    stroke: var(--paper);
+    stroke-width: 4.5;
+    stroke-opacity: 0.85;
+  }
+  .rain-edge {
+    fill: none;
+    stroke: var(--rain);
+    stroke-width: 0.75;
+  }
   .edge {
     stroke-width: 1;
   }

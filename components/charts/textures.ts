@@ -11,8 +11,9 @@ export const fills = {
   mainsBeyond: "url(#mains-beyond)",
   tankBeyond: "url(#tank-beyond)",
   rain: "url(#rain)",
-  /** The tank first, the mains for the rest. */
-  both: "url(#both)",
+  /** Rain that nothing uses. */
+  rainBeyond: "url(#rain-beyond)",
+  /** Wasted of either. */
   bothBeyond: "url(#both-beyond)",
   otherBeyond: "url(#other-beyond)",
   /** Water of its own: bore, recycled, carted. */
@@ -35,19 +36,20 @@ const hatches: readonly Hatch[] = [
   { id: "mains-beyond", ink: "mains", spacing: 7, thickness: 0.7, angle: 45, wash: 0 },
   { id: "tank-beyond", ink: "tank", spacing: 5, thickness: 0.8, angle: 45, wash: 0 },
   { id: "rain", ink: "rain", spacing: 3.5, thickness: 1.1, angle: 0, wash: 0 },
+  { id: "rain-beyond", ink: "rain", spacing: 7, thickness: 0.7, angle: 0, wash: 0 },
   { id: "other", ink: "grey", spacing: 6, thickness: 1, angle: 135, wash: 0.1 },
   { id: "other-beyond", ink: "grey", spacing: 7, thickness: 0.7, angle: 135, wash: 0 },
   { id: "below", ink: "tank", spacing: 4, thickness: 1, angle: 90, wash: 0.18 },
   { id: "earth", ink: "grey", spacing: 6, thickness: 1, angle: 45, wash: 0 },
 ];
 
-/** Strokes of the tank's ink between the mains', for a bed that has both; `beyond` draws them thin. */
-function defineBoth(svg: Svg, beyond: boolean): void {
-  const size = beyond ? 14 : 8;
+/** Thin strokes of the tank's ink between the mains': what is wasted of either. */
+function defineBothBeyond(svg: Svg): void {
+  const size = 14;
   const pattern = svg
     .select("defs")
     .append("pattern")
-    .attr("id", beyond ? "both-beyond" : "both")
+    .attr("id", "both-beyond")
     .attr("width", size)
     .attr("height", size)
     .attr("patternUnits", "userSpaceOnUse")
@@ -59,14 +61,8 @@ function defineBoth(svg: Svg, beyond: boolean): void {
       .attr("width", width)
       .attr("height", size)
       .attr("fill", `var(--${ink})`);
-  if (beyond) {
-    stroke(0, 0.8, "tank");
-    stroke(7, 0.7, "mains");
-    return;
-  }
-  stroke(0, size, "tank").attr("class", "wash").attr("fill-opacity", 0.1);
-  stroke(0, 3, "tank");
-  stroke(5, 1.3, "mains");
+  stroke(0, 0.8, "tank");
+  stroke(7, 0.7, "mains");
 }
 
 /** Puts the textures into a drawing; ids are of the shadow root that it stands in. */
@@ -98,6 +94,5 @@ export function defineTextures(svg: Svg): void {
       .attr("stroke", `var(--${hatch.ink})`)
       .attr("stroke-width", hatch.thickness);
   }
-  defineBoth(svg, false);
-  defineBoth(svg, true);
+  defineBothBeyond(svg);
 }

@@ -37,6 +37,12 @@ export function dryAndWetYear(byYear: readonly MainsYear[]): {
   return { dryYear: nearestYear(byYear, need.p90), wetYear: nearestYear(byYear, need.p10) };
 }
 
+/** The whole year whose need is nearest its own middle; of two as near, the earlier. */
+export function middleYear(byYear: readonly MainsYear[]): number | null {
+  const need = points(byYear.map((year) => year.need_L));
+  return need && nearestYear(byYear, need.p50);
+}
+
 function nearestYear(byYear: readonly MainsYear[], need_L: number): number {
   const tie_L = 1e-6;
   let best = byYear[0]!;

@@ -27,7 +27,7 @@ export function daysByMonth(firstDay: number, days: number): number[] {
 }
 
 /** What a week of each month takes, from totals by month over a record; 0 in a month that it lacks. */
-function weekly(byMonth: ArrayLike<number>, days: readonly number[]): number[] {
+export function weekly(byMonth: ArrayLike<number>, days: readonly number[]): number[] {
   return days.map((count, m) => (count > 0 ? ((byMonth[m] ?? 0) / count) * 7 : 0));
 }
 
@@ -39,7 +39,7 @@ export function rainByMonth(firstDay: number, rain_mm: ArrayLike<number>): numbe
   return weekly(sum, daysByMonth(firstDay, rain_mm.length));
 }
 
-function bedView(worked: WorkedOut, report: GroundsReport, index: number): BedView {
+export function bedView(worked: WorkedOut, report: GroundsReport, index: number): BedView {
   const { survey, outcome, weather } = worked;
   const bed = survey.beds[index]!;
   const row = report.beds[index]!;
@@ -63,6 +63,8 @@ function bedView(worked: WorkedOut, report: GroundsReport, index: number): BedVi
     gross_L_year: row.gross_L_year,
     habit_L_year: row.habit_L_year,
     need_L_week: weekly(run.grossByMonth_L, days),
+    // a survey that was worked out keeps the shares of its tanks
+    fromTank_L_week: weekly(run.fromTankByMonth_L!, days),
     today_L_week: run.habitByMonth_L && weekly(run.habitByMonth_L, days),
     short_L_year: perYear(short_L, outcome.days),
     beyond_L_year: perYear(beyond_L, outcome.days),
@@ -73,7 +75,7 @@ function bedView(worked: WorkedOut, report: GroundsReport, index: number): BedVi
   };
 }
 
-function tankView(
+export function tankView(
   { survey, need, ready, weather }: WorkedOut,
   report: GroundsReport,
   index: number,

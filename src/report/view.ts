@@ -18,6 +18,8 @@ export interface BedView {
   habit_L_year: number | null;
   /** Gross litres a week, by month, in a mean year. */
   need_L_week: readonly number[];
+  /** What a tank gives of it, watered as its supply lets it. */
+  fromTank_L_week: readonly number[];
   today_L_week: readonly number[] | null;
   /** What a year lacks, and what it has beyond need, by the month: they may stand side by side. */
   short_L_year: number;

@@ -4,6 +4,7 @@ import {
   monthReadings,
   monthsFinding,
   monthsTable,
+  partsOf,
   prepareMonths,
   quietRun,
 } from "../../components/charts/months/prepare.ts";
@@ -45,12 +46,22 @@ test("today is not drawn for all beds together where one is not known", () => {
   expect(prepareMonths(view, "a").today_L_week).toEqual(summer);
 });
 
-test("the parts by source add up to the need", () => {
-  const months = prepareMonths(demo, null);
+test("tank water and mains water add up to the need of a bed that has both", () => {
+  const months = prepareMonths(demo, "front");
+  expect(months.parts.map(({ source }) => source)).toEqual(["tank", "mains"]);
   months.need_L_week.forEach((need, m) => {
-    const parts = months.parts.reduce((sum, part) => sum + part.L_week[m]!, 0);
-    expect(parts).toBeCloseTo(need, 6);
+    expect(months.parts.reduce((sum, part) => sum + part.L_week[m]!, 0)).toBeCloseTo(need, 6);
   });
+  const [tank, mains] = months.parts.map(({ L_week }) => L_week.reduce((a, b) => a + b, 0));
+  expect(tank).toBeGreaterThan(0);
+  expect(mains).toBeGreaterThan(0);
+});
+
+test("what a tank cannot give a bed that has no other water is in no part", () => {
+  const parts = partsOf([
+    { supply: "tank-only", need_L_week: summer, fromTank_L_week: new Array(12).fill(30) },
+  ]);
+  expect(parts).toEqual([{ source: "tank", L_week: summer.map((need) => Math.min(need, 30)) }]);
 });
 
 test("a demo with an unknown bed shows the largest bed whose watering is known", () => {

@@ -28,6 +28,7 @@ export function bed(parts: Partial<BedView>): BedView {
     gross_L_year: 0,
     habit_L_year: null,
     need_L_week: none,
+    fromTank_L_week: none,
     today_L_week: null,
     short_L_year: 0,
     beyond_L_year: 0,

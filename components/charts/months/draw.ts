@@ -6,37 +6,32 @@ import { axisRoom, hairlines, monthRow } from "../axis.ts";
 import { type Words, writeCallouts } from "../callouts.ts";
 import type { Drawn } from "../chart.ts";
 import type { Box } from "../labels.ts";
+import type { Svg } from "../measure.ts";
 import { between, steps } from "../steps.ts";
 import { drawTape } from "../tape.ts";
 import { defineTextures, fills } from "../textures.ts";
-import type { Months, Source } from "./prepare.ts";
+import type { Months, MonthYears, Source } from "./prepare.ts";
 import { drawRain, RAIN_PX } from "./rain.ts";
 
 const words = plate.months;
-const fillOf: Record<Source, string> = {
-  mains: fills.mains,
-  tank: fills.tank,
-  "tank-then-mains": fills.both,
-  other: fills.other,
-};
+const fillOf: Record<Source, string> = { mains: fills.mains, tank: fills.tank, other: fills.other };
 
-const beyondOf: Record<Source, string> = {
+/** What is wasted may have come from any of several sources: both hatchings, then, and plain ink for its words. */
+const beyondOf: Record<Source | "several", string> = {
   mains: fills.mainsBeyond,
   tank: fills.tankBeyond,
-  "tank-then-mains": fills.bothBeyond,
   other: fills.otherBeyond,
+  several: fills.bothBeyond,
 };
-/** Ink of words about a source: one that has both is told in plain ink. */
-const inkOf: Record<Source, string> = {
+const inkOf: Record<Source | "several", string> = {
   mains: "mains",
   tank: "tank",
-  "tank-then-mains": "need",
   other: "need",
+  several: "need",
 };
 
-/** The one source of what is shown, or both where there are several. */
-function sourceOf({ parts }: Months): Source {
-  return parts.length === 1 ? parts[0]!.source : "tank-then-mains";
+function sourceOf({ parts }: Months): Source | "several" {
+  return parts.length === 1 ? parts[0]!.source : "several";
 }
 
 interface Frame {
@@ -55,6 +50,15 @@ function labels(months: Months, frame: Frame, x: (m: number) => number, y: (v: n
   const out: Words[] = [];
   if (need_L_week[peak]! > 0) {
     out.push({ text: words.need, target: { x: middle(peak), y: y(need_L_week[peak]!) }, ink: "need" });
+  }
+  if (months.years) {
+    const { dry_L_week, wet_L_week } = months.years;
+    const span = dry_L_week.map((dry, m) => dry - wet_L_week[m]!);
+    const m = span.indexOf(Math.max(...span));
+    if (y(wet_L_week[m]!) - y(dry_L_week[m]!) > 8) {
+      out.push({ text: words.dryYear, target: { x: middle(m), y: y(dry_L_week[m]!) }, ink: "need" });
+      out.push({ text: words.wetYear, target: { x: middle(m), y: y(wet_L_week[m]!) }, ink: "need" });
+    }
   }
   if (today_L_week && Math.max(...today_L_week) > 0) {
     const gaps = today_L_week.map((t, m) => t - need_L_week[m]!);
@@ -78,12 +82,31 @@ function labels(months: Months, frame: Frame, x: (m: number) => number, y: (v: n
   return out;
 }
 
+/** A stroke through each month from the wet year's need to the dry one's. */
+function drawYears(
+  svg: Svg,
+  { dry_L_week, wet_L_week }: MonthYears,
+  frame: Frame,
+  x: (m: number) => number,
+  y: (v: number) => number,
+): void {
+  const half = Math.min(7, frame.month * 0.18);
+  const d = dry_L_week.map((dry, m) => {
+    const middle = x(m) + frame.month / 2;
+    const [top, foot] = [y(dry), y(wet_L_week[m]!)];
+    if (Math.abs(foot - top) < 1) return "";
+    return `M${middle},${foot}V${top}M${middle - half},${top}h${2 * half}M${middle - half},${foot}h${2 * half}`;
+  });
+  svg.append("path").attr("class", "span-back").attr("d", d.join(""));
+  svg.append("path").attr("class", "span").attr("d", d.join(""));
+}
+
 /** Rain hangs from the top; what watering must bring grows from the ground. */
 export function drawMonths(svgNode: SVGSVGElement, months: Months, width: number, say: Formatter): Drawn {
   const svg = select<SVGSVGElement, undefined>(svgNode);
   defineTextures(svg);
   const { need_L_week, today_L_week } = months;
-  const most_L = Math.max(...need_L_week, ...(today_L_week ?? [0]));
+  const most_L = Math.max(...need_L_week, ...(today_L_week ?? [0]), ...(months.years?.dry_L_week ?? [0]));
   const top = scaleLinear([0, say.volume(most_L) * (width < 480 ? 1.3 : 1.16) || 1], [0, 1]).nice(4);
   const ticks = top.ticks(4);
   const left = Math.max(axisRoom(ticks.map((t) => say.number(t))), axisRoom([say.depthBare(88)]));
@@ -100,7 +123,14 @@ export function drawMonths(svgNode: SVGSVGElement, months: Months, width: number
   const shownY = scaleLinear(top.domain(), [frame.bottom, frame.top]);
   const y = (x_L: number) => shownY(say.volume(x_L));
 
-  drawRain(svg, months.rain_mm_week, { left: frame.left, right: frame.right, top: frame.rainTop }, x, say);
+  drawRain(
+    svg,
+    months.rain_mm_week,
+    months.rainUsed_mm_week,
+    { left: frame.left, right: frame.right, top: frame.rainTop },
+    x,
+    say,
+  );
   hairlines(svg, shownY, ticks, {
     left: frame.left,
     right: frame.right,
@@ -133,6 +163,7 @@ export function drawMonths(svgNode: SVGSVGElement, months: Months, width: number
     .append("path")
     .attr("class", "need")
     .attr("d", steps(need_L_week, x, y));
+  if (months.years) drawYears(svg, months.years, frame, x, y);
 
   const drawn: Box[] = Array.from({ length: 12 }, (_, m) => {
     const high = y(Math.max(need_L_week[m]!, today_L_week?.[m] ?? 0));

@@ -2,7 +2,7 @@ import { scaleLinear } from "d3-scale";
 import { plate } from "../../../src/words/en/plates.ts";
 import type { Formatter } from "../../../src/words/format.ts";
 import type { Svg } from "../measure.ts";
-import { between } from "../steps.ts";
+import { between, steps } from "../steps.ts";
 import { fills } from "../textures.ts";
 
 /** Height of the wettest month's strokes. */
@@ -14,10 +14,11 @@ export function roundBelow(x: number): number {
   return Math.max(...[1, 2, 5].map((k) => k * size).filter((step) => step <= x * (1 + 1e-9)));
 }
 
-/** Rain hangs from the sky line in fine strokes, with one hairline to measure it by. */
+/** Rain hangs from the sky line in fine strokes, with one hairline to measure it by; what nothing uses, in thin ones. */
 export function drawRain(
   svg: Svg,
   rain_mm_week: readonly number[],
+  used_mm_week: readonly number[] | null,
   place: { left: number; right: number; top: number },
   x: (month: number) => number,
   say: Formatter,
@@ -48,9 +49,18 @@ export function drawRain(
       .text(say.number(step, 2));
   }
   const zero = new Array<number>(12).fill(0);
-  svg
-    .append("path")
-    .attr("fill", fills.rain)
-    .attr("d", between(rain_mm_week, zero, x, y));
+  const hang = (lower: readonly number[], upper: readonly number[], fill: string) =>
+    svg
+      .append("path")
+      .attr("fill", fill)
+      .attr("d", between(lower, upper, x, y));
+  const used = used_mm_week ?? rain_mm_week;
+  hang(rain_mm_week, used, fills.rainBeyond);
+  hang(used, zero, fills.rain);
+  if (used_mm_week)
+    svg
+      .append("path")
+      .attr("class", "rain-edge")
+      .attr("d", steps(rain_mm_week, x, y));
   rule(top, "ground");
 }

@@ -47,11 +47,35 @@ export const plate = {
     today: "what they get today",
     todayOne: "what it gets today",
     beyondLabel: "more than the plants can use",
-    columns: ["Month", "Needed a week", "Given today a week", "Rain a week"],
+    dryYear: "dry year",
+    wetYear: "wet year",
+    columns: {
+      month: "Month",
+      need: "Needed a week",
+      fromTank: "Of it from the tank",
+      dry: "In the dry year",
+      wet: "In the wet year",
+      today: "Given today a week",
+      rain: "Rain a week",
+      rainUsed: "Of it used",
+    },
+    inDry: (volume: string) => `, in a dry year ${volume}`,
     about: (name: string) =>
       `${name}, month by month in a mean year: watering needed, watering given today, and rain.`,
-    reading: (month: string, need: string, today: string | null, rain: string, unit: string) =>
-      `${month}: need ${need}${today === null ? "" : `, today ${today}`} ${unit} a week; rain ${rain}`,
+    reading: (
+      month: string,
+      of: {
+        need: string;
+        years: { dry: string; wet: string } | null;
+        today: string | null;
+        rain: string;
+        used: string | null;
+        unit: string;
+      },
+    ) =>
+      `${month}: need ${of.need}${of.years ? `, in a dry year ${of.years.dry}, in a wet one ${of.years.wet}` : ""}${
+        of.today === null ? "" : `, today ${of.today}`
+      } ${of.unit} a week; rain ${of.rain}${of.used === null ? "" : `, used ${of.used}`}`,
   },
   staves: {
     finding: (thirsty: string, frugal: string) =>
