@@ -106,7 +106,9 @@ export interface Limit {
   moreDemand_L: number;
 }
 
-const more = 1.25;
+/** A quarter more of tank, roof or demand shows what holds it back. */
+export const more = 1.25;
+
 /** @param most_L what it would save were it never to spill */
 export function limitOf(inputs: TankInputs, tankId: string, most_L: number, frame: Frame): Limit {
   const at_L = inputs.group.members.find(({ id }) => id === tankId)!.capacity_L;
@@ -117,13 +119,17 @@ export function limitOf(inputs: TankInputs, tankId: string, most_L: number, fram
   const moreRoof_L = saved({ ...inputs, inflow_L: scaled(inputs.inflow_L) }, at_L) - saved_L;
   const moreDemand_L = saved(thirstier(inputs), at_L) - saved_L;
   const gains = { saved_L, moreTank_L, moreRoof_L, moreDemand_L };
-  return { by: held(inputs, gains, most_L), ...gains };
+  const isAsked = inputs.known_L === null || inputs.known_L.some((litres) => litres > 0);
+  return { by: heldBy(isAsked, gains, most_L), ...gains };
 }
 
-/** A tank that is large enough is held back by its roof or by its demand, whichever adds more. */
-function held({ known_L }: TankInputs, gains: Omit<Limit, "by">, most_L: number): Limit["by"] {
+/**
+ * A tank that is large enough is held back by its roof or by its demand, whichever adds more.
+ * @param most_L what a tank that never spills would save
+ */
+export function heldBy(isAsked: boolean, gains: Omit<Limit, "by">, most_L: number): Limit["by"] {
   const { saved_L, moreTank_L, moreRoof_L, moreDemand_L } = gains;
-  if (known_L && !known_L.some((litres) => litres > 0)) return "nothing-asked";
+  if (!isAsked) return "nothing-asked";
   if (saved_L >= enoughShare * most_L) return moreRoof_L >= moreDemand_L ? "roof" : "demand";
   return moreRoof_L >= moreTank_L ? "roof" : "tank";
 }
