@@ -236,6 +236,7 @@ export const own = {
 export const figureWords = {
   open: "how this came about",
   close: "close",
+  back: (title: string) => (title ? `Back to: ${title}` : "Back"),
   given: "What went in",
   sources: "Sources",
   key: { measured: "measured", "worked-out": "chosen or worked out", assumed: "assumed, from a table" },
