@@ -9,11 +9,13 @@ import { firstShown } from "../charts/months/prepare.ts";
 import "../charts/plate.ts";
 import { stavesChart } from "../charts/staves/chart.ts";
 import { tankYearChart } from "../charts/tank-year/chart.ts";
+import type { Explain } from "../figure/figure.ts";
 import "../figure/figure.ts";
 import type { AnswerView } from "../../src/report/view.ts";
 import type { Formatter } from "../../src/words/format.ts";
 import { speak } from "../../src/words/spoken.ts";
 import { base, pressable } from "../look/base.ts";
+import { addressOf } from "./addresses.ts";
 import { chooser, note, sheet, yearChooser } from "./parts.ts";
 import { workingsOf } from "./workings.ts";
 
@@ -41,6 +43,7 @@ export class Answer extends LitElement {
   static override properties = {
     view: { attribute: false },
     say: { attribute: false },
+    explain: { attribute: false },
     bed: { state: true },
     year: { state: true },
     listOpen: { state: true },
@@ -48,6 +51,8 @@ export class Answer extends LitElement {
 
   declare view: AnswerView;
   declare say: Formatter;
+  /** Hands out workings by address, down to a day; without it the page's own open, and no further. */
+  declare explain: Explain | undefined;
   /** Bed whose months are shown; null for all together. */
   declare bed: string | null;
   declare year: number | null;
@@ -87,11 +92,18 @@ export class Answer extends LitElement {
   }
 
   private sentence(parts: Sentence): (string | TemplateResult)[] {
-    return parts.map((part) =>
-      typeof part === "string"
-        ? part
-        : html`<gwb-figure .text=${part.text} .working=${this.workings.get(part.at)}></gwb-figure>`,
-    );
+    return parts.map((part) => {
+      if (typeof part === "string") return part;
+      const working = this.workings.get(part.at);
+      const at = this.explain && addressOf(part.at, this.view);
+      return html`<gwb-figure
+        .text=${part.text}
+        .working=${at ? undefined : working}
+        .at=${at}
+        .provenance=${working?.provenance ?? "worked-out"}
+        .explain=${this.explain}
+      ></gwb-figure>`;
+    });
   }
 
   protected override render() {
