@@ -197,7 +197,7 @@ export const terms = {
   planKL: known("plan_kL", "plan"),
   giveUp: term("given up", "mains water that could be given up", "kL"),
   order: term("place", "where the point lies among the years, the least first, from 0", "share"),
-  count: term("n", "whole years of the record", "days"),
+  count: term("n", "whole years of the record", "years"),
   point: term("share of years", "share of the years that lie below the point", "share"),
   placeBelow: term("k", "place of the year below the point", "share"),
   below: term("below", "the year’s figure just below the point", "kL"),
