@@ -1,0 +1,15 @@
+import { withoutCompiling } from "../../src/survey/edit/without-compiling.ts";
+import type { RoundsPost, RoundsReply } from "./messages.ts";
+
+withoutCompiling();
+
+addEventListener("message", async ({ data: { id, ask } }: MessageEvent<RoundsPost>) => {
+  let reply: RoundsReply;
+  try {
+    const { carryOut } = await import("./work.ts");
+    reply = { id, told: carryOut(ask) };
+  } catch (error) {
+    reply = { id, crash: error instanceof Error ? error.message : String(error) };
+  }
+  postMessage(reply);
+});
