@@ -10,14 +10,16 @@ import { defineTextures } from "../charts/textures.ts";
 import { base, pressable } from "../look/base.ts";
 import { bedFacts } from "./bed-facts.ts";
 import { RoundsCompute } from "./compute.ts";
+import { entryLook } from "./entry-look.ts";
 import { type LogStore, PassingLogStore, stillWaiting } from "./log-store.ts";
 import type { FileAsked, RoundsAnswers, RoundsWithWeek } from "./messages.ts";
 import { type Monday, mondayLog, weekSaid } from "./monday.ts";
 import { mondayPart } from "./monday-part.ts";
 import { type MondayTyped, mondayBlank, readMonday } from "./monday-read.ts";
 import { printPages } from "./print-pages.ts";
-import { entryLook, sheetLook, weekLook } from "./styles.ts";
+import { sheetLook } from "./sheet-look.ts";
 import { weekDrawn } from "./week-days.ts";
+import { weekLook } from "./week-look.ts";
 import { weekAnswer, weekNotes, weekOnFoot, weekRest } from "./week-part.ts";
 
 export type RoundsPart = keyof typeof words.parts;
