@@ -1,0 +1,2 @@
+import "./measure.ts";
+import "./thirst.ts";

@@ -1,0 +1,164 @@
+import { css, html, nothing } from "lit";
+import { questionsAbout } from "../../../src/survey/measuring/unlikely.ts";
+import { workOut } from "../../../src/survey/measuring/work-out.ts";
+import type { Survey } from "../../../src/survey/survey.ts";
+import { noteSentence } from "../../../src/words/en/walk-notes.ts";
+import { questionSentence } from "../../../src/words/en/walk-questions.ts";
+import { measureWords, walkWords } from "../../../src/words/en/walk-screens.ts";
+import { stopWords } from "../../../src/words/en/walk-stops.ts";
+import { emptyStop } from "../draft.ts";
+import { keepTaken, setField } from "../keep.ts";
+import { panelOf, type TakenAtStop } from "../panels/panel.ts";
+import { standsSaid, valueSaid } from "../said.ts";
+import { Screen } from "../screen.ts";
+import { doneBy, standingOf } from "../standing.ts";
+import { type Stop, stopsOf } from "../stops.ts";
+import "../panels/all.ts";
+
+/** One stop: cautions the first time, then what it asks, then what was kept. */
+export class StopScreen extends Screen {
+  static override properties = { ...Screen.properties, key: { attribute: false }, again: { state: true } };
+
+  declare key: string;
+  /** The stop that is measured once more. */
+  declare again: string;
+
+  static override styles = [
+    ...Screen.styles,
+    css`
+      .panel,
+      .panel > * {
+        display: flex;
+        flex: 1;
+        flex-direction: column;
+      }
+    `,
+  ];
+
+  constructor() {
+    super();
+    this.key = "";
+    this.again = "";
+  }
+
+  protected override render() {
+    const { walk } = this;
+    const stops = stopsOf(walk.survey);
+    const stop = stops.find(({ key }) => key === this.key);
+    if (!stop) return this.gone();
+    const body = !walk.draft.read.includes(stop.part)
+      ? this.gate(stop)
+      : doneBy(walk.survey, stop, walk.group) && this.again !== stop.key
+        ? this.kept(stop, stops)
+        : html`<div class="panel" @taken=${(event: CustomEvent<TakenAtStop>) => this.take(stop, event.detail)} @pass=${() => this.pass(stop, stops)}>
+            ${panelOf(stop, walk)}
+          </div>`;
+    return html`<section class="screen" aria-labelledby="head">
+      ${this.top()}
+      <p class="of" id="of"><bdi>${stop.name}</bdi></p>
+      <h2 id="head" tabindex="-1" aria-describedby="of">${stopWords[stop.kind]!.ask}</h2>
+      ${body}
+    </section>`;
+  }
+
+  private gone() {
+    return html`<section class="screen">
+      ${this.top()}
+      <h2 id="head" tabindex="-1">${walkWords.noSuchStop}</h2>
+    </section>`;
+  }
+
+  private gate(stop: Stop) {
+    const read = [...this.walk.draft.read, stop.part];
+    return html`${this.cautions(stop.part)}
+      <div class="grow"></div>
+      <div class="foot">
+        <button class="main" @click=${() => this.walk.keepDraft({ read })}>${walkWords.haveRead}</button>
+      </div>`;
+  }
+
+  private take(stop: Stop, { set = [], at = stop.at, also = stop.also, ...taken }: TakenAtStop): void {
+    const { survey, group } = this.walk.withGroup();
+    const kept = keepTaken(survey, { at, also, group, when: this.walk.now(), ...taken });
+    if (!kept) return;
+    const next = set.reduce((before, [path, value]) => setField(before, path, value), kept);
+    this.again = "";
+    this.walk.keepStop(stop.key, emptyStop());
+    this.walk.keepDraft({ passed: this.walk.draft.passed.filter((key) => key !== stop.key) });
+    this.walk.change(next);
+    void this.updateComplete.then(() => this.focusHead());
+  }
+
+  private pass(stop: Stop, stops: readonly Stop[]): void {
+    const { draft } = this.walk;
+    const passed = [...new Set([...draft.passed, stop.key])];
+    this.walk.keepDraft({ passed, route: after(this.walk.survey, this.walk.group, stops, stop, passed) });
+  }
+
+  private kept(stop: Stop, stops: readonly Stop[]) {
+    const { walk } = this;
+    const { stands, rows, value } = standingOf(walk.survey, stop);
+    const said = stands ? standsSaid(walk, stop, stands) : valueSaid(walk, stop, value);
+    const mine = rows.filter((row) => row.group === walk.group).at(-1);
+    const outcome = mine ? workOut(mine.how, mine.readings) : null;
+    const notes = outcome && !("impossible" in outcome) ? outcome.notes : [];
+    const questions = questionsFor(walk.survey, stop);
+    const groups = new Set(rows.map(({ group }) => group)).size;
+    return html`<p class="result" role="status">${measureWords.isKept(stopWords[stop.kind]!.name, "")}
+        <strong>${said ?? mine?.figure}</strong></p>
+      ${groups > 1 && stands ? html`<p class="note">${measureWords.middleOf(groups)}</p>` : nothing}
+      ${mine?.guess !== undefined ? html`<p class="note">${measureWords.yourGuess(this.guessSaid(stop, mine.guess))}</p>` : nothing}
+      ${notes.map((note) => html`<p class="note">${noteSentence(note, walk.show)}</p>`)}
+      ${
+        questions.length > 0
+          ? html`<section class="aside">
+              <h3>${measureWords.askAgain}</h3>
+              ${questions.map((question) => html`<p>${questionSentence(question, walk.show)}</p>`)}
+            </section>`
+          : nothing
+      }
+      <div class="grow"></div>
+      <div class="foot">
+        <button
+          class="main"
+          @click=${() => walk.go(after(walk.survey, walk.group, stops, stop, walk.draft.passed))}
+        >${questions.length > 0 ? measureWords.leaveIt : measureWords.nextStop}</button>
+        <button
+          class="plain"
+          @click=${() => {
+            this.again = stop.key;
+          }}
+        >${walkWords.again}</button>
+      </div>`;
+  }
+
+  private guessSaid(stop: Stop, guess: number | boolean | string): string {
+    return valueSaid(this.walk, stop, guess) ?? String(guess);
+  }
+}
+
+/** Questions about the fields that a stop fills. */
+function questionsFor(survey: Survey, stop: Stop) {
+  try {
+    return questionsAbout(survey).filter(({ at }) => [stop.at, ...stop.also].includes(at));
+  } catch {
+    // a survey still being put together asks nothing yet
+    return [];
+  }
+}
+
+/** The route of the next stop that is open, in the walk's order after this one; the round where none is. */
+function after(
+  survey: Survey,
+  group: string | undefined,
+  stops: readonly Stop[],
+  stop: Stop,
+  passed: readonly string[],
+): string {
+  const at = stops.findIndex(({ key }) => key === stop.key);
+  const rest = [...stops.slice(at + 1), ...stops.slice(0, at)];
+  const next = rest.find((one) => !doneBy(survey, one, group) && !passed.includes(one.key));
+  return next ? `stop/${next.key}` : "round";
+}
+
+customElements.define("gwb-walk-stop", StopScreen);

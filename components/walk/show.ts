@@ -1,0 +1,60 @@
+import type { Unit } from "../../src/quantities.ts";
+import { fromSI, shownUnit, type UnitSystem } from "../../src/units.ts";
+import type { Show } from "../../src/words/en/walk-show.ts";
+
+const NBSP = "\u00A0";
+
+/** Writes figures in SI as people read them: three figures, in the units chosen. */
+export function showIn(system: UnitSystem, locale?: string): Show {
+  const numbers = new Intl.NumberFormat(locale, { maximumSignificantDigits: 3 });
+  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+  const percent = new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 0 });
+  const plain = (value: number) => (Math.abs(value) >= 100 ? whole : numbers).format(value);
+  return (value, si) => {
+    if (si === "share") return percent.format(value);
+    if (si === "%") return `${plain(value)}${NBSP}%`;
+    const unit = shownUnit(si, system);
+    return `${plain(fromSI(value, si, unit) ?? value)}${NBSP}${unit}${si === "L a day" && unit !== si ? " a day" : ""}`;
+  };
+}
+
+/** Writes a figure with how far it may be off: "22,000 L, give or take 300 L". */
+export type ShowFigure = (
+  figure: { figure: number; standardError: number },
+  si: Unit,
+  giveOrTake: (text: string) => string,
+) => string;
+
+/** A figure to the place that its doubt reaches: one digit of doubt, two where the first is a 1. */
+export function figureIn(system: UnitSystem, locale?: string): ShowFigure {
+  const show = showIn(system, locale);
+  return ({ figure, standardError }, si, giveOrTake) => {
+    if (!(standardError > 0)) return show(figure, si);
+    const shares = si === "share" || si === "%";
+    const unit = shares ? "%" : shownUnit(si, system);
+    const of = (value: number) => (si === "share" ? 100 * value : shares ? value : scaled(value, si, unit));
+    const digits = placeOf(of(standardError));
+    const said = (value: number) =>
+      `${toPlace(of(value), digits, locale)}${NBSP}${unit}${si === "L a day" && unit !== si ? " a day" : ""}`;
+    return `${said(figure)}, ${giveOrTake(said(standardError))}`;
+  };
+}
+
+function scaled(value: number, si: Unit, unit: string): number {
+  return fromSI(value, si, unit) ?? value;
+}
+
+/** Decimal places, below 0 for tens and hundreds, of a doubt with one digit, or two where the first is a 1. */
+function placeOf(doubt: number): number {
+  const power = Math.floor(Math.log10(doubt));
+  return doubt / 10 ** power < 2 ? 1 - power : -power;
+}
+
+function toPlace(value: number, digits: number, locale: string | undefined): string {
+  const step = 10 ** -digits;
+  const places = Math.min(12, Math.max(0, digits));
+  return new Intl.NumberFormat(locale, {
+    minimumFractionDigits: places,
+    maximumFractionDigits: places,
+  }).format(Math.round(value / step) * step);
+}

@@ -1,0 +1,39 @@
+import * as z from "zod";
+import { weighWith } from "../../../../components/walk/weigh.ts";
+import { readRecord } from "../../../../src/files/record.ts";
+import type { Survey } from "../../../../src/survey/survey.ts";
+import "../../../../components/walk/walk.ts";
+import type { WalkPlace } from "../../../../components/walk/walk.ts";
+
+z.config({ jitless: true });
+
+/** The page that tests open: a survey from the address or the box, its changes kept there. */
+declare global {
+  interface Window {
+    /** The survey as it stands, for a test to read. */
+    survey: Survey;
+  }
+}
+
+const kept = localStorage.getItem("harness");
+const [survey, record] = await Promise.all([
+  kept ? (JSON.parse(kept) as Survey) : fetch("./survey.json").then((reply) => reply.json()),
+  fetch("./record.csv").then((reply) => reply.text()),
+]);
+const read = readRecord(record);
+const query = new URLSearchParams(location.search);
+const place = document.createElement("gwb-walk") as WalkPlace;
+window.survey = survey;
+place.site = "harness";
+place.survey = survey;
+place.system = query.get("units") === "us" ? "us" : "metric";
+place.route = location.hash.slice(1);
+if ("record" in read) place.weigh = weighWith(read.record);
+place.addEventListener("change", (event) => {
+  window.survey = (event as CustomEvent<{ survey: Survey }>).detail.survey;
+  localStorage.setItem("harness", JSON.stringify(window.survey));
+});
+place.addEventListener("route", (event) => {
+  history.replaceState(null, "", `#${(event as CustomEvent<{ route: string }>).detail.route}`);
+});
+document.querySelector("main")!.append(place);
