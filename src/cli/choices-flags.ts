@@ -1,7 +1,6 @@
-import { parseArgs } from "node:util";
 import { mostDraws, usualDraws } from "../report/choices.ts";
 import { choicesText } from "../words/en/choices-command.ts";
-import { Refused } from "./input.ts";
+import { FlagReader, parsedFlags } from "./flags.ts";
 
 export interface ChoicesFlags {
   survey: string;
@@ -26,36 +25,24 @@ const options = {
   help: { type: "boolean", short: "h" },
 } as const;
 
-const mostYears = 200;
-
 /**
  * Reads the command's arguments; null where help was asked for.
  * @throws Refused with a line for each argument that is not understood
  */
 export function readChoicesFlags(args: readonly string[]): ChoicesFlags | null {
-  const { values, positionals } = parsed(args);
+  const { values, positionals } = parsedFlags(args, options);
   if (values.help) return null;
-  const faults: string[] = [];
-  const whole = (flag: string, text: string, low: number, high: number): number => {
-    const value = Number(text);
-    if (text.trim() !== "" && Number.isInteger(value) && value >= low && value <= high) return value;
-    faults.push(`${flag}: ${choicesText.whole(text, low, high)}`);
-    return low;
-  };
-  const [survey] = positionals;
-  if (survey === undefined || positionals.length > 1) faults.push(choicesText.oneSurvey);
-  const flags = {
-    survey: survey ?? "",
+  const read = new FlagReader();
+  return read.done({
+    survey: read.survey(positionals, "choices"),
     weather: values.weather ?? null,
-    years: whole("--years", values.years ?? "50", 1, mostYears),
-    budget: budgetOf(values.budget, faults),
-    draws: whole("--draws", values.draws ?? String(usualDraws), 0, mostDraws),
-    seed: whole("--seed", values.seed ?? "1", 0, Number.MAX_SAFE_INTEGER),
+    years: read.years(values.years),
+    budget: budgetOf(values.budget, read.faults),
+    draws: read.whole("--draws", values.draws ?? String(usualDraws), 0, mostDraws),
+    seed: read.seed(values.seed),
     json: values.json ?? false,
-    brief: briefOf(values.brief, faults),
-  };
-  if (faults.length > 0) throw new Refused(faults);
-  return flags;
+    brief: briefOf(values.brief, read.faults),
+  });
 }
 
 function budgetOf(text: string | undefined, faults: string[]): number | null {
@@ -72,14 +59,4 @@ function briefOf(path: string | undefined, faults: string[]): ChoicesFlags["brie
   if (ending === "md" || ending === "html") return { path, form: ending };
   faults.push(`--brief: ${choicesText.briefForm(path)}`);
   return null;
-}
-
-function parsed(args: readonly string[]) {
-  try {
-    return parseArgs({ args: [...args], allowPositionals: true, options });
-  } catch {
-    const known = Object.keys(options).map((name) => `--${name}`);
-    const strange = args.find((arg) => arg.startsWith("--") && !known.includes(arg.split("=")[0]!));
-    throw new Refused([strange ? choicesText.unknownFlag(strange, known) : choicesText.flagWithoutValue]);
-  }
 }

@@ -1,8 +1,7 @@
-import { parseArgs } from "node:util";
 import { parseIso } from "../engine/weather/dates.ts";
 import type { UnitSystem } from "../units.ts";
 import { explainText } from "../words/en/explain-command.ts";
-import { Refused } from "./input.ts";
+import { FlagReader, parsedFlags } from "./flags.ts";
 
 export interface ExplainFlags {
   survey: string;
@@ -33,45 +32,20 @@ const options = {
  * @throws Refused with a line for each argument that is not understood
  */
 export function readExplainFlags(args: readonly string[]): ExplainFlags | null {
-  const { values, positionals } = parsed(args);
+  const { values, positionals } = parsedFlags(args, options);
   if (values.help) return null;
-  const faults: string[] = [];
-  const [survey] = positionals;
-  if (survey === undefined || positionals.length > 1) faults.push(explainText.oneSurvey);
-  const units = values.units ?? "metric";
-  if (units !== "metric" && units !== "us") faults.push(explainText.unitsWanted(units));
-  const lang = values.lang ?? "en";
-  if (!isLocale(lang)) faults.push(explainText.langWanted(lang));
+  const read = new FlagReader();
   const from = values.from === undefined ? null : parseIso(values.from);
-  if (values.from !== undefined && from === null) faults.push(explainText.dateWanted(values.from));
+  if (values.from !== undefined && from === null) read.faults.push(explainText.dateWanted(values.from));
   const path = values["class-sheet"];
-  if (path !== undefined && values.bed === undefined) faults.push(explainText.bedWanted);
-  if (faults.length > 0 || survey === undefined) throw new Refused(faults);
-  return {
-    survey,
+  if (path !== undefined && values.bed === undefined) read.faults.push(explainText.bedWanted);
+  return read.done({
+    survey: read.survey(positionals, "explain"),
     weather: values.weather ?? null,
     figure: values.figure ?? null,
     classSheet: path === undefined ? null : { path, bed: values.bed ?? "", from },
     json: values.json ?? false,
-    units: units === "us" ? "us" : "metric",
-    lang,
-  };
-}
-
-function parsed(args: readonly string[]) {
-  try {
-    return parseArgs({ args: [...args], allowPositionals: true, options });
-  } catch {
-    const known = Object.keys(options).map((name) => `--${name}`);
-    const strange = args.find((arg) => arg.startsWith("--") && !known.includes(arg.split("=")[0]!));
-    throw new Refused([strange ? explainText.unknownFlag(strange, known) : explainText.flagWithoutValue]);
-  }
-}
-
-function isLocale(lang: string): boolean {
-  try {
-    return Intl.NumberFormat.supportedLocalesOf(lang).length > 0;
-  } catch {
-    return false;
-  }
+    units: read.units(values.units),
+    lang: read.lang(values.lang),
+  });
 }

@@ -6,19 +6,20 @@ import { plainSay } from "../explain/say.ts";
 import { type WorkedOut, workOut } from "../report/work-out.ts";
 import { classSheetWords } from "../words/en/class-sheet.ts";
 import { explainText } from "../words/en/explain-command.ts";
-import { refusalsOf } from "../words/en/refusals.ts";
+import { flagWords } from "../words/en/flags.ts";
+import { runCommand } from "./command.ts";
 import { type ExplainFlags, readExplainFlags } from "./explain-flags.ts";
 import { figureLine, workingText } from "./explain-print.ts";
 import { Refused } from "./input.ts";
 import { whileWorking } from "./progress.ts";
-import { readInputs } from "./rounds-input.ts";
+import { readInputs, refusing } from "./survey-input.ts";
 import { writeWhole } from "./write-file.ts";
 
 /** Reads, works out, and only then writes: input that is refused leaves nothing behind. */
 function run(flags: ExplainFlags): void {
   const { figure } = flags;
   if (figure !== null && !isAddress(figure)) throw new Refused([explainText.noAddress(figure)]);
-  const worked = whileWorking(explainText.working, () => work(flags));
+  const worked = whileWorking(flagWords.working, () => work(flags));
   if (flags.classSheet) writeSheet(worked, flags, flags.classSheet);
   else if (figure === null) listFigures(worked, flags);
   else printFigure(worked, figure, flags);
@@ -26,14 +27,7 @@ function run(flags: ExplainFlags): void {
 
 function work({ survey, weather }: ExplainFlags): WorkedOut {
   const given = readInputs(survey, weather);
-  try {
-    return workOut(given.survey, given.record, { notes: given.notes });
-  } catch (error) {
-    const bedIds = given.survey.beds.map(({ id }) => id);
-    const refusals = refusalsOf(error, bedIds);
-    if (refusals === null) throw error;
-    throw new Refused(refusals.map(({ path, sentence }) => `${path}: ${sentence}`));
-  }
+  return refusing(given, () => workOut(given.survey, given.record, { notes: given.notes }));
 }
 
 function printFigure(worked: WorkedOut, figure: string, { units, lang, json }: ExplainFlags): void {
@@ -61,17 +55,4 @@ function writeSheet(
   writeWhole(path, html);
 }
 
-/** A reader that stops early, such as head, is no fault. */
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code !== "EPIPE") throw error;
-});
-
-try {
-  const flags = readExplainFlags(process.argv.slice(2));
-  if (flags === null) console.log(explainText.help);
-  else run(flags);
-} catch (error) {
-  if (!(error instanceof Refused)) throw error;
-  for (const line of error.lines) console.error(line);
-  process.exitCode = 2;
-}
+runCommand(explainText.help, readExplainFlags, run);

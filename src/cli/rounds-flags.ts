@@ -1,8 +1,6 @@
-import { parseArgs } from "node:util";
 import { parseIso } from "../engine/weather/dates.ts";
-import { roundsText } from "../words/en/rounds.ts";
 import { roundsRefusals } from "../words/en/rounds-refusals.ts";
-import { Refused } from "./input.ts";
+import { FlagReader, parsedFlags } from "./flags.ts";
 
 export interface RoundsFlags {
   survey: string;
@@ -60,11 +58,11 @@ const say = roundsRefusals;
  * @throws Refused with a line for each argument that is not understood
  */
 export function readRoundsFlags(args: readonly string[]): RoundsFlags | null {
-  const { values, positionals } = parsed(args);
+  const { values, positionals } = parsedFlags(args, options);
   if (values.help) return null;
-  const faults: string[] = [];
-  const [survey] = positionals;
-  if (survey === undefined || positionals.length > 1) faults.push(say.oneSurvey);
+  const read = new FlagReader();
+  const { faults } = read;
+  const survey = read.survey(positionals, "rounds");
   const month = values.month === undefined ? null : Number(values.month);
   if (month !== null && !(Number.isInteger(month) && month >= 1 && month <= 12))
     faults.push(say.month(values.month!));
@@ -74,9 +72,8 @@ export function readRoundsFlags(args: readonly string[]): RoundsFlags | null {
   const { paper = "A4" } = values;
   if (paper !== "A4" && paper !== "letter") faults.push(say.paper(paper));
   const week = weekFlags(values, faults);
-  if (faults.length > 0) throw new Refused(faults);
-  return {
-    survey: survey!,
+  return read.done({
+    survey,
     weather: values.weather ?? null,
     month,
     asJson: values.json ?? false,
@@ -87,10 +84,10 @@ export function readRoundsFlags(args: readonly string[]): RoundsFlags | null {
     paper: paper === "letter" ? "letter" : "A4",
     today: week?.firstDay ?? null,
     week,
-  };
+  });
 }
 
-type Values = ReturnType<typeof parsed>["values"];
+type Values = ReturnType<typeof parsedFlags<typeof options>>["values"];
 
 function weekFlags(values: Values, faults: string[]): WeekFlags | null {
   const firstDay = values.week === undefined ? null : parseIso(values.week);
@@ -144,14 +141,4 @@ function forecastOf(text: string, faults: string[]): WeekFlags["forecast"] {
     return [{ day, rain_mm: Number(match[2]), chance }];
   faults.push(say.forecast(text));
   return [];
-}
-
-function parsed(args: readonly string[]) {
-  try {
-    return parseArgs({ args: [...args], allowPositionals: true, options });
-  } catch {
-    const known = Object.keys(options).map((name) => `--${name}`);
-    const strange = args.find((arg) => arg.startsWith("-") && !known.includes(arg.split("=")[0]!));
-    throw new Refused([strange === undefined ? roundsText.usage : say.unknownFlag(strange, known)]);
-  }
 }

@@ -1,34 +1,11 @@
 import { readLog } from "../files/log.ts";
-import { readRecord } from "../files/record.ts";
-import { type GivenWeather, givenWeather } from "../report/given-weather.ts";
 import type { WeekAsk } from "../report/week-ask.ts";
-import { readClimate } from "../server/climate-file.ts";
-import type { Fault } from "../survey/faults.ts";
-import { readSurvey } from "../survey/read.ts";
 import type { LogEntry } from "../survey/schema/log.ts";
 import type { Survey } from "../survey/survey.ts";
-import { faultSentence } from "../words/en/faults.ts";
 import { roundsRefusals } from "../words/en/rounds-refusals.ts";
 import { Refused, readTextFile } from "./input.ts";
 import type { WeekFlags } from "./rounds-flags.ts";
-
-const most_MB = 20;
-const mostRecord_MB = 64;
-
-/** Reads the survey, and the record or the years generated from the place's normals. @throws Refused */
-export function readInputs(surveyPath: string, weatherPath: string | null): GivenWeather {
-  const lines: string[] = [];
-  const survey = tried(lines, () => readSurvey(readTextFile(surveyPath, most_MB)));
-  const record =
-    weatherPath === null ? null : tried(lines, () => readRecord(readTextFile(weatherPath, mostRecord_MB)));
-  if (survey && "faults" in survey) lines.push(...sentences(survey.faults));
-  if (record && "faults" in record) lines.push(...sentences(record.faults));
-  if (lines.length > 0 || !survey || "faults" in survey) throw new Refused(lines);
-  const own = record && "record" in record ? record.record : null;
-  const given = givenWeather(survey.survey, own, readClimate);
-  if ("faults" in given) throw new Refused(sentences(given.faults));
-  return given;
-}
+import { mostRecord_MB, sentences } from "./survey-input.ts";
 
 /** What is said of a week, its log read and its ids looked up. @throws Refused */
 export function weekAsk(flags: WeekFlags, survey: Survey): WeekAsk {
@@ -63,19 +40,4 @@ function strangeIds(entries: readonly LogEntry[], survey: Survey): string[] {
       ),
     ];
   });
-}
-
-/** What a reader gives; its refusal's lines are kept so that the other file's faults are listed too. */
-function tried<T>(lines: string[], read: () => T): T | null {
-  try {
-    return read();
-  } catch (error) {
-    if (!(error instanceof Refused)) throw error;
-    lines.push(...error.lines);
-    return null;
-  }
-}
-
-function sentences(faults: readonly Fault[]): string[] {
-  return faults.map(faultSentence);
 }

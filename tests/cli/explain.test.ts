@@ -63,7 +63,7 @@ describe("explain", () => {
       refused("--class-sheet", out, "--from", "July", "--units", "furlongs").map(
         (line) => line.split(":")[0],
       ),
-    ).toEqual(["--units", "--from", "--bed"]);
+    ).toEqual(["--from", "--bed", "--units"]);
     expect(filesIn(folder)).toEqual([]);
   });
 });

@@ -16,16 +16,9 @@ costs, and how sure that is: a brief for a committee.
   --json                print the decision document and nothing else
   --brief FILE          also write the brief: FILE.md or FILE.html
   --help                this page`,
-  oneSurvey: "Give one survey file: npm run --silent choices -- SURVEY.json --weather RECORD.csv",
-  unknownFlag: (found: string, known: readonly string[]) =>
-    `${found}: There is no such option. There are ${known.join(", ")}.`,
-  flagWithoutValue: "An option that takes a value was given without one. See --help.",
-  whole: (found: string, low: number, high: number) =>
-    `Give a whole number from ${count(low)} to ${count(high)}. You entered ${found}.`,
   amount: (found: string) =>
     `Give an amount of money, 0 or more, in the survey's currency. You entered ${found}.`,
   briefForm: (found: string) => `Give a file name that ends in .md or .html. You entered ${found}.`,
-  working: "Working it out …",
   tooManyDraws: (draws: number, beds: number, days: number) =>
     `So many draws would hold the computer up: ${count(draws)} of ${count(beds)} beds over ${count(days)} days. Ask for fewer, or send a shorter record.`,
 } as const;

@@ -1,5 +1,3 @@
-import { count } from "./count.ts";
-
 /** What the command `estimate` says besides its answer. */
 export const estimateWords = {
   help: `Works out what mains water watering could give up.
@@ -16,13 +14,4 @@ export const estimateWords = {
   --units metric|us     litres and millimetres (metric), or gallons and inches
   --lang TAG            how numbers and dates are written (en)
   --help                this page`,
-  oneSurvey: "Give one survey file: npm run --silent estimate -- SURVEY.json --weather RECORD.csv",
-  unitsWanted: (found: string) => `--units: Give metric or us. You entered ${found}.`,
-  langWanted: (found: string) => `--lang: Give a language tag such as en or en-US. You entered ${found}.`,
-  wholeWanted: (found: string, low: number, high: number) =>
-    `Give a whole number from ${count(low)} to ${count(high)}. You entered ${found}.`,
-  unknownFlag: (found: string, known: readonly string[]) =>
-    `${found}: There is no such option. There are ${known.join(", ")}.`,
-  flagWithoutValue: "An option that takes a value was given without one. See --help.",
-  working: "Working it out …",
 } as const;

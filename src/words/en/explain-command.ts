@@ -17,22 +17,14 @@ export const explainText = {
   --units metric|us     customary units beside the SI ones (metric)
   --lang TAG            how numbers and dates are written (en)
   --help                this page`,
-  oneSurvey:
-    "Give one survey file: npm run --silent explain -- SURVEY.json --weather RECORD.csv --figure ADDRESS",
-  unitsWanted: (found: string) => `--units: Give metric or us. You entered ${found}.`,
-  langWanted: (found: string) => `--lang: Give a language tag such as en or en-US. You entered ${found}.`,
   dateWanted: (found: string) => `--from: Give a date such as 2015-07-06. You entered ${found}.`,
   bedWanted: "--bed: Give the id of the bed that the class sheet is about.",
-  unknownFlag: (found: string, known: readonly string[]) =>
-    `${found}: There is no such option. There are ${known.join(", ")}.`,
-  flagWithoutValue: "An option that takes a value was given without one. See --help.",
   noAddress: (found: string) =>
     `--figure: ${found} has not the form of an address, such as bed/oval/ks/2015-07-14. Leave --figure out to see those of the answer.`,
   nowhere: (found: string) =>
     `--figure: ${found} leads nowhere here: no such bed, tank, day or quantity. Leave --figure out to see those of the answer.`,
   noWeek: (bed: string) =>
     `--class-sheet: There is no week to show: no bed ${bed}, or the record has not all seven days.`,
-  working: "Working it out …",
   figures: "Figures of the answer, each with its address:",
   given: "What went in",
   sources: "Sources",

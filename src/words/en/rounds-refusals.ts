@@ -2,7 +2,6 @@ import { oneOf } from "./lists.ts";
 
 /** What the rounds command says of arguments that it does not understand. */
 export const roundsRefusals = {
-  oneSurvey: "Give one survey: npm run --silent rounds -- SURVEY.json --weather RECORD.csv",
   month: (found: string) => `--month: The month must be a whole number from 1 to 12. You entered ${found}.`,
   week: (found: string) =>
     `--week: The first day of the week must be a day of the calendar, as 2026-01-05. You entered ${found}.`,
@@ -25,6 +24,4 @@ export const roundsRefusals = {
     `--level_L: The level of ${id} must be at most its capacity, ${capacity_L} L. You entered ${found}.`,
   strangeId: (kind: "watering" | "dip", id: string, known: readonly string[]) =>
     `log, id: The survey has no ${kind === "dip" ? "tank" : "bed"} with the id ${id}. ${known.length > 0 ? `It has ${oneOf(known)}.` : "It has none."}`,
-  unknownFlag: (flag: string, known: readonly string[]) =>
-    `${flag}: There is no such argument. There are ${oneOf(known)}.`,
 } as const;
