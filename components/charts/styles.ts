@@ -40,6 +40,47 @@ export const drawing = css`
   svg .word.rain {
     fill: var(--rain);
   }
+  .word.small {
+    font-size: 14px;
+  }
+  .bed.small {
+    font-size: 16px;
+  }
+  .row-name {
+    font-size: 16px;
+  }
+  .thread-of {
+    stroke: var(--ink);
+    stroke-width: 1;
+    stroke-dasharray: 4 3;
+  }
+  .soil {
+    fill: var(--ink);
+    fill-opacity: 0.1;
+  }
+  .soil-line {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.5;
+    stroke-linejoin: round;
+  }
+  .trigger {
+    stroke: var(--ink);
+    stroke-width: 1;
+    stroke-dasharray: 6 4;
+  }
+  .stroke-rain {
+    fill: none;
+    stroke: var(--rain);
+    stroke-width: 1.1;
+  }
+  .bed.tiny {
+    font-size: 14px;
+  }
+  .thread-right {
+    stroke: var(--ink);
+    stroke-width: 2;
+  }
   .strong {
     font-weight: 650;
   }
@@ -102,6 +143,11 @@ export const drawing = css`
     stroke: var(--mains);
     stroke-width: 1;
     stroke-dasharray: 1.5 3;
+  }
+  .lacks {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.25;
   }
   .measure {
     stroke: var(--ink);
@@ -178,6 +224,42 @@ export const drawing = css`
     stroke-dasharray: 1 3;
   }
   .tape {
+    fill: none;
+    stroke: var(--grey);
+    stroke-width: 1;
+  }
+  .mark {
+    font-size: 14px;
+    font-weight: 500;
+    paint-order: stroke;
+    stroke: var(--paper);
+    stroke-width: 4px;
+    stroke-linejoin: round;
+  }
+  .dot.hollow {
+    fill: var(--paper);
+    stroke: var(--ink);
+    stroke-width: 1.75;
+  }
+  .curve {
+    fill: none;
+    stroke: var(--tank);
+    stroke-width: 1;
+  }
+  .curve.middle {
+    stroke-width: 2.5;
+  }
+  .curve.thin {
+    stroke-width: 1.25;
+  }
+  .curve.dashed {
+    stroke-width: 1.5;
+    stroke-dasharray: 5 4;
+  }
+  .curve.edge {
+    stroke-width: 0.6;
+  }
+  .thread-line {
     fill: none;
     stroke: var(--grey);
     stroke-width: 1;

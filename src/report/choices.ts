@@ -45,6 +45,8 @@ export interface Decision {
   best: Step;
   /** Draws of what the survey leaves open, for a worker to make one after another. */
   spread(seed: number): SpreadRun;
+  /** What draws made so far say, as the document holds it; null before the first. */
+  sureness(drawn: SpreadOutcome): NonNullable<GroundsChoices["spread"]> | null;
   /** @param drawn what the draws made so far say; null: none were asked for */
   document(say: SayCautions, drawn: SpreadOutcome | null): GroundsChoices;
 }
@@ -69,6 +71,7 @@ export function decide(worked: WorkedOut, request: ChoicesRequest): Decision {
         frame: worked.ready.frame,
         seed,
       }),
+    sureness: (drawn) => (drawn.draws > 0 ? spreadRows({ context, rivals }, drawn) : null),
     document: (say, drawn) => documentOf({ context, sets, best, rivals, request, drawn }, say),
   };
 }
@@ -190,7 +193,10 @@ function topPrice(tariff: Tariff | null): number | null {
 /** Neither does better in this share of the draws: they cannot be told apart. */
 const toldApart = 0.9;
 
-function spreadRows({ context, rivals }: Parts, drawn: SpreadOutcome): NonNullable<GroundsChoices["spread"]> {
+function spreadRows(
+  { context, rivals }: Pick<Parts, "context" | "rivals">,
+  drawn: SpreadOutcome,
+): NonNullable<GroundsChoices["spread"]> {
   const none = { p10: null, p50: null, p90: null };
   const between = drawn.chance[0]?.[1] ?? null;
   return {

@@ -208,6 +208,9 @@ const weatherNames: Readonly<Record<string, string>> = {
   "less-rain": "A fifth less rain",
   warmer: "2 °C warmer",
   "longer-dry-spells": "Dry spells half as long again",
+  "own-rain": "Rain as entered",
+  "own-warmer": "Warmer as entered",
+  "own-dry-spells": "Dry spells as entered",
 };
 
 /** Why something is proposed, and what it is. */

@@ -1,0 +1,83 @@
+import { html, type TemplateResult } from "lit";
+import { type Block, briefOf } from "../../../src/report/brief.ts";
+import { choicesTables } from "../../../src/report/choices-tables.ts";
+import { briefWords } from "../../../src/words/en/choices.ts";
+import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import type { Screen } from "../screen.ts";
+import { takeMarkdown, takeTable } from "../take.ts";
+
+const words = choicesPage.brief;
+
+export interface BriefOf {
+  /** When the survey was saved, in words; null where not known. */
+  version: string | null;
+  today: string;
+  /** Whether the link was copied, or an address to copy by hand; null before. */
+  copied: string | true | null;
+  copyLink(): void;
+}
+
+/** The brief's blocks from the decision as it stands. */
+export function briefBlocks({ choices, said, survey }: Screen): Block[] {
+  return briefOf(choices, briefWords(choices.currency), {
+    bed: said.bed,
+    tank: said.tank,
+    bedAt: (place) => survey.beds[place]?.name ?? String(place),
+  });
+}
+
+/** Two pages, on the screen as they print. */
+export function briefPart(screen: Screen, { version, today, copied, copyLink }: BriefOf) {
+  const blocks = briefBlocks(screen);
+  return html`<section id="brief" tabindex="-1" aria-labelledby="brief-name">
+    <div class="screen-only">
+      <h2 id="brief-name">${choicesPage.parts.brief}</h2>
+      <p class="lead">${words.lead}</p>
+      <p class="row">
+        <button class="press" @click=${() => print()}>${words.print}</button>
+        <button class="press" @click=${() => takeMarkdown(blocks, screen.choices.survey)}>${words.markdown}</button>
+        <button class="press" @click=${copyLink}>${words.link}</button>
+      </p>
+      <p role="status" class="quiet">${copied === true ? words.copied : copied === null ? "" : words.notCopied(copied)}</p>
+      <details>
+        <summary>${words.tables}</summary>
+        <p class="row">${choicesTables(screen.choices).map(
+          (table) =>
+            html`<button class="plain" @click=${() => takeTable(table)}>${words.csv(table.name)}</button>`,
+        )}</p>
+      </details>
+    </div>
+    <article class="paper">
+      ${blocks.map(blockOf)}
+      <p class="made">${words.state(version, today)}</p>
+    </article>
+  </section>`;
+}
+
+function blockOf(block: Block): TemplateResult {
+  switch (block.kind) {
+    case "title":
+      return html`<h3 class="title">${block.text}</h3>`;
+    case "question":
+      return html`<p class="asked">${block.text}</p>`;
+    case "heading":
+      return html`<h4>${block.text}</h4>`;
+    case "paragraph":
+      return html`<p>${block.text}</p>`;
+    case "list":
+      return html`<ul>${block.items.map((item) => html`<li>${item}</li>`)}</ul>`;
+    case "steps":
+      return html`<ol>${block.items.map((item) => html`<li>${item}</li>`)}</ol>`;
+    case "table":
+      return html`<div class="scroll" tabindex="0" role="region" aria-label=${block.caption}>
+        <table>
+          <caption>${block.caption}</caption>
+          <thead><tr>${block.columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
+          <tbody>${block.rows.map(
+            ([first, ...cells]) =>
+              html`<tr><th scope="row">${first}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`,
+          )}</tbody>
+        </table>
+      </div>`;
+  }
+}

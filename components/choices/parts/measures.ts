@@ -1,0 +1,123 @@
+import { html, nothing } from "lit";
+import { repeat } from "lit/directives/repeat.js";
+import type { GroundsChoices } from "../../../src/report/choices-schema.ts";
+import type { SurveyMeasure } from "../../../src/survey/survey.ts";
+import { proposalSentence } from "../../../src/words/en/choices.ts";
+import { measuresPage } from "../../../src/words/en/choices-measures.ts";
+import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { withChosen, withProposal } from "../edits.ts";
+import { measureOf, type Screen } from "../screen.ts";
+import { quotePart } from "./quote.ts";
+
+type Row = GroundsChoices["measures"][number];
+
+/** The measures of the survey, each with its tick and its quote, and what the survey suggests. */
+export function measuresPart(screen: Screen) {
+  const { choices } = screen;
+  return html`<section id="measures" tabindex="-1" aria-labelledby="measures-name">
+    <h2 id="measures-name">${choicesPage.parts.measures}</h2>
+    <div class="spread">
+      <div class="main">
+        ${
+          choices.measures.length === 0
+            ? html`<p class="lead">${measuresPage.none}</p>`
+            : html`<ul class="lines">${repeat(
+                choices.measures,
+                ({ id }) => id,
+                (row) => measureLine(screen, row),
+              )}</ul>`
+        }
+        ${proposals(screen)}
+      </div>
+      <div class="margin"><p class="note">${measuresPage.lead}</p></div>
+    </div>
+  </section>`;
+}
+
+function measureLine(screen: Screen, row: Row) {
+  const { survey, acts } = screen;
+  const measure = measureOf(survey, row.id);
+  if (!measure) return nothing;
+  const tick = (event: Event) =>
+    acts.water(withChosen(survey, row.id, (event.target as HTMLInputElement).checked));
+  return html`<li>
+    <label class="tick-line">
+      <input type="checkbox" .checked=${measure.chosen !== false} @change=${tick} />
+      <span>${row.name}</span>
+    </label>
+    <p>${verdictOf(screen, row)}</p>
+    ${row.oneOf === null ? nothing : html`<p class="quiet">${measuresPage.oneOf(row.oneOf)}</p>`}
+    ${
+      row.againstNeed.length === 0
+        ? nothing
+        : html`<p class="quiet">${measuresPage.againstNeed(screen.said.list(row.againstNeed.map(screen.said.bed)))}</p>`
+    }
+    ${quotePart(screen, measure)}
+  </li>`;
+}
+
+/** What it saves, and whether it is worth it, said plainly. */
+function verdictOf({ said }: Screen, row: Row): string {
+  const saves =
+    row.after_kL_year < 0 && row.worth === "saves-nothing"
+      ? measuresPage.takes(said.water(-row.after_kL_year))
+      : measuresPage.saves(said.water(row.alone_kL_year), said.water(row.after_kL_year));
+  const { verdict } = measuresPage;
+  const cost = said.money(row.cost);
+  const npv = row.npv ?? 0;
+  switch (row.worth) {
+    case "pays":
+      return `${saves} ${verdict.pays(said.money(npv), cost)}`;
+    case "does-not-pay":
+      return `${saves} ${verdict["does-not-pay"](said.money(-npv), cost)}`;
+    case "saves-nothing":
+      return `${saves} ${row.cost === null ? "" : verdict["saves-nothing"](cost)}`;
+    case "not-priced":
+      return `${saves} ${row.cost === null ? measuresPage.inWater : verdict["not-priced"]}`;
+  }
+}
+
+function proposals(screen: Screen) {
+  const { choices, said, acts, survey } = screen;
+  const { proposals: rows } = choices;
+  if (rows.length === 0) return nothing;
+  const known = new Set((survey.measures ?? []).map(({ id }) => id));
+  const line = ({ code, facts, measure, alone_kL_year, after_kL_year, worthUpTo }: (typeof rows)[number]) => {
+    const sentence = proposalSentence(code, named(screen, facts));
+    const proposed = measure as SurveyMeasure | null;
+    const saves =
+      alone_kL_year === null || after_kL_year === null
+        ? measuresPage.free
+        : measuresPage.saves(said.water(alone_kL_year), said.water(after_kL_year));
+    const upTo =
+      worthUpTo === null
+        ? ""
+        : worthUpTo > 0
+          ? measuresPage.upTo(said.money(worthUpTo))
+          : measuresPage.neverPays;
+    return html`<li>
+      <p>${sentence} ${saves} ${upTo}</p>
+      ${
+        proposed && !known.has(proposed.id)
+          ? html`<button class="plain" aria-label=${measuresPage.takeOf(proposed.name)}
+              @click=${() => acts.water(withProposal(survey, proposed))}>${measuresPage.take}</button>`
+          : nothing
+      }
+    </li>`;
+  };
+  const sorted = [...rows].sort((a, b) => Number(a.measure !== null) - Number(b.measure !== null));
+  return html`<h3>${measuresPage.proposed}</h3>
+    <p class="quiet">${measuresPage.proposedLead}</p>
+    <ul class="lines">${sorted.map(line)}</ul>`;
+}
+
+/** Ids among the facts of a reason as the names that people know. */
+function named({ said }: Screen, facts: Readonly<Record<string, string | number>>) {
+  const { bed, tank, roof } = facts;
+  return {
+    ...facts,
+    ...(typeof bed === "string" && { bed: said.bed(bed) }),
+    ...(typeof tank === "string" && { tank: said.tank(tank) }),
+    ...(typeof roof === "string" && { roof: said.tank(roof) }),
+  };
+}

@@ -1,0 +1,100 @@
+import { html, nothing } from "lit";
+import { briefWords } from "../../../src/words/en/choices.ts";
+import { measuresPage } from "../../../src/words/en/choices-measures.ts";
+import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { entry } from "../entry.ts";
+import type { Screen } from "../screen.ts";
+import { mostOwn, type OwnWeather } from "../state.ts";
+import { setName } from "../verdict.ts";
+
+const words = choicesPage.weather;
+
+/** The same decision under other weather, and what breaks first. */
+export function weatherPart(screen: Screen) {
+  const { choices, isStale } = screen;
+  return html`<section id="weather" tabindex="-1" aria-labelledby="weather-name">
+    <h2 id="weather-name">${choicesPage.parts.weather}</h2>
+    <div class="spread">
+      <div class="main">
+        <p class="lead">${words.lead}</p>
+        <div class="scroll" tabindex="0" role="region" aria-label=${words.caption}>
+          <table class="ruled">
+            <caption>${words.caption}</caption>
+            <thead><tr>${words.columns.map((column, k) => html`<th scope="col" class=${k > 3 ? "text" : ""}>${column}</th>`)}</tr></thead>
+            <tbody>${choices.scenarios.map((row) => line(screen, row))}</tbody>
+          </table>
+        </div>
+        ${isStale ? html`<p class="quiet">${choicesPage.stale}</p>` : nothing}
+      </div>
+      <div class="margin">
+        <details class="screen-only">
+          <summary>${words.ask}</summary>
+          ${ask(screen)}
+        </details>
+      </div>
+    </div>
+  </section>`;
+}
+
+function line({ choices, said, say }: Screen, row: Screen["choices"]["scenarios"][number]) {
+  const { weather } = briefWords(choices.currency);
+  const change = choices.wouldChange.find(({ what, of }) => what === "weather" && of === row.code);
+  const [asIs] = choices.scenarios;
+  const met = (of: typeof row) =>
+    of.reliability.find(({ tank }) => tank === row.breaksFirst)?.reliability ?? 0;
+  return html`<tr>
+    <th scope="row">${weather(row.code)}</th>
+    <td>${say.depth(row.rain_mm_year)}</td>
+    <td>${said.water(row.plan_kL_year)}</td>
+    <td>${row.giveUp_kL_year.p50 === null ? "–" : said.water(row.giveUp_kL_year.p50)}</td>
+    <td class="text">${change?.isChange ? setName(row.measures, said) : words.stays}</td>
+    <td class="text">${
+      row.breaksFirst === null
+        ? words.nothingBreaks
+        : words.breaks(said.tank(row.breaksFirst), say.share(met(asIs!)), say.share(met(row)))
+    }</td>
+  </tr>`;
+}
+
+/** The user's own factors. */
+function ask(screen: Screen) {
+  const { state, acts, say } = screen;
+  const { own } = state;
+  const between = (low: number, high: number) => ({
+    low,
+    high,
+    fault: (typed: string) => measuresPage.wantBetween(say.number(low), say.number(high), typed),
+  });
+  const put = (change: Partial<OwnWeather>, isDone: boolean) => {
+    if (isDone) acts.state({ own: { ...own, ...change } });
+  };
+  return html`${words.rain.map((label, season) =>
+    entry(screen, {
+      ...between(0, mostOwn.rain * 100),
+      field: `own-rain-${season}`,
+      label,
+      unit: words.rainUnit,
+      value: own.rain[season]! * 100,
+      take: (value, isDone) => {
+        const at = (k: number) => (k === season ? (value ?? 100) / 100 : own.rain[k]!);
+        put({ rain: [at(0), at(1), at(2), at(3)] }, isDone);
+      },
+    }),
+  )}
+  ${entry(screen, {
+    ...between(-mostOwn.warmer_c, mostOwn.warmer_c),
+    field: "own-warmer",
+    label: words.warmer,
+    unit: words.warmerUnit,
+    value: own.warmer_c,
+    take: (value, isDone) => put({ warmer_c: value ?? 0 }, isDone),
+  })}
+  ${entry(screen, {
+    ...between(1, mostOwn.spells),
+    field: "own-spells",
+    label: words.spells,
+    unit: words.spellsUnit,
+    value: own.spells,
+    take: (value, isDone) => put({ spells: value ?? 1 }, isDone),
+  })}`;
+}

@@ -1,0 +1,46 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { serve as listen } from "@hono/node-server";
+import { Hono } from "hono";
+import { build, mergeConfig } from "vite";
+import config from "../../../../components/vite.config.ts";
+import { securityHeaders } from "../../../../src/server/headers.ts";
+import { readPageFiles } from "../../../../src/server/page/files.ts";
+import { addPage } from "../../../../src/server/routes/page.ts";
+
+export interface ChoicesHarness {
+  /** Ends in a slash. */
+  address: string;
+  stop(): Promise<void>;
+}
+
+/** The choices screen on a page of its own, built as the page is and served under the same policy. */
+export async function choicesHarness(survey: object, record: string, port = 0): Promise<ChoicesHarness> {
+  const outDir = mkdtempSync(join(tmpdir(), "grounds-choices-"));
+  const root = fileURLToPath(new URL(".", import.meta.url));
+  await build(
+    mergeConfig(config, {
+      configFile: false,
+      root,
+      logLevel: "error",
+      build: { outDir, reportCompressedSize: false },
+    }),
+  );
+  const app = new Hono();
+  app.use(securityHeaders());
+  app.get("/survey.json", (c) => c.json(survey));
+  app.get("/record.csv", (c) => c.text(record));
+  addPage(app, await readPageFiles(outDir));
+  const server = listen({ fetch: app.fetch, hostname: "127.0.0.1", port });
+  await new Promise<void>((done) => server.once("listening", () => done()));
+  const { port: taken } = server.address() as { port: number };
+  return {
+    address: `http://127.0.0.1:${taken}/`,
+    stop: async () => {
+      await new Promise((done) => server.close(done));
+      rmSync(outDir, { recursive: true, force: true });
+    },
+  };
+}
