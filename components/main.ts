@@ -1,1 +1,1 @@
-import "./app/page.ts";
+import "./frame/frame.ts";

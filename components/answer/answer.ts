@@ -142,7 +142,11 @@ export class Answer extends LitElement {
 
   private howSure() {
     const { weather, years, mains, standing } = this.view;
-    const words = [aside.howSureYears(years.length, String(years[0] ?? ""), String(years.at(-1) ?? ""))];
+    const words = [
+      weather.generated
+        ? aside.howSureMade(weather.generated.years)
+        : aside.howSureYears(years.length, String(years[0] ?? ""), String(years.at(-1) ?? "")),
+    ];
     if (
       (standing === "saving" || standing === "partly-known") &&
       mains.giveUp_kL.p10 > 0 &&

@@ -2,6 +2,7 @@ import { css, html, nothing } from "lit";
 import { ifDefined } from "lit/directives/if-defined.js";
 import { live } from "lit/directives/live.js";
 import { fieldWords } from "../../src/words/en/editor.ts";
+import { setStyle } from "../look/set-style.ts";
 import { Field } from "./field.ts";
 import { lineStyles } from "./styles.ts";
 
@@ -127,7 +128,7 @@ export class TicksField extends Field {
 
   private strip() {
     const across = this.options.length;
-    return html`<div class="strip ${across === 12 ? "twelve" : ""}" style="--across: ${across}">
+    return html`<div class="strip ${across === 12 ? "twelve" : ""}" ${setStyle({ "--across": String(across) })}>
       ${this.options.map(
         (tick) => html`<label class="box">
           ${this.box(tick)}

@@ -37,7 +37,7 @@ afterEach(async () => {
   expect(faults, "errors in the page").toEqual([]);
 });
 
-async function open(options: BrowserContextOptions = {}, path = ""): Promise<Page> {
+async function open(options: BrowserContextOptions = {}, path = "demo"): Promise<Page> {
   context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB", ...options });
   context.on("request", (request) => asked.push(request.url()));
   const page = await context.newPage();
@@ -57,7 +57,7 @@ async function said(page: Page): Promise<string> {
   return lines.replace(/^\s*- (text: |button |paragraph:)?/gm, "").replace(/["\s]+/g, " ");
 }
 
-async function demo(options: BrowserContextOptions = {}, path = ""): Promise<Page> {
+async function demo(options: BrowserContextOptions = {}, path = "demo"): Promise<Page> {
   const page = await open(options, path);
   await answer(page).waitFor();
   return page;
@@ -220,7 +220,7 @@ test("units are chosen once, and stay", async () => {
   await page.getByRole("radio", { name: "US customary" }).check({ force: true });
   expect(await said(page)).toMatch(/gallons/);
   expect(page.url()).toContain("units=us");
-  await page.goto(served.address);
+  await page.goto(`${served.address}demo`);
   await answer(page).waitFor();
   expect(await said(page)).toMatch(/gallons/);
 });

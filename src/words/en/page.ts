@@ -170,6 +170,8 @@ export const aside = {
     years === 0
       ? "The record holds no whole year, so these are means over what there is."
       : `Seen over ${years === 1 ? "one whole year" : `${years} whole years`} of weather, ${from} to ${to}. Half of all years lie on either side of the middle year.`,
+  howSureMade: (years: number) =>
+    `Seen over ${years} made-up years like those of the place. Half of all years lie on either side of the middle year.`,
   spread: (low: string, high: string) => `Eight years in ten lie between ${low} and ${high}.`,
   factors: "Only the weather varies here: thirst, soil and flows are taken at their middle values.",
   filled: (filled: string, days: string) =>

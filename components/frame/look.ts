@@ -1,0 +1,281 @@
+import { css } from "lit";
+
+/** The running head, the sheet below it and the foot: the same on every screen. */
+export const frameLook = css`
+  :host {
+    display: block;
+    max-width: 72rem;
+    margin-inline: auto;
+    padding: 0 clamp(1rem, 4vw, 3.25rem) 4rem;
+  }
+  .skip {
+    position: absolute;
+    inset-inline-start: 1rem;
+    top: -6rem;
+    z-index: 4;
+    padding: 0.6rem 1rem;
+    border: 0;
+    background: var(--ink);
+    color: var(--on-ink);
+  }
+  .skip:focus {
+    top: 0.5rem;
+  }
+  .head {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    justify-content: space-between;
+    gap: 0.35rem 2rem;
+    padding: 1.5rem 0 0.7rem;
+    border-bottom: 1.5px solid var(--rule);
+  }
+  .name {
+    min-width: 0;
+    max-width: 34rem;
+  }
+  h1 {
+    font-size: 1.05rem;
+    font-weight: 650;
+    line-height: 1.3;
+    overflow-wrap: anywhere;
+  }
+  .name p {
+    font-size: 0.92rem;
+  }
+  .ways {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    gap: 0.2rem 2rem;
+    font-size: 0.95rem;
+  }
+  nav {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 1.35rem;
+  }
+  nav a {
+    padding: 0.3rem 0;
+    text-decoration: none;
+  }
+  nav a:hover,
+  nav a[aria-current] {
+    text-decoration: underline;
+    text-decoration-thickness: 2px;
+    text-underline-offset: 0.3em;
+  }
+  nav a[aria-current] {
+    font-weight: 650;
+  }
+  .units {
+    display: flex;
+    gap: 1rem;
+    margin: 0;
+    padding: 0;
+    border: 0;
+  }
+  .units label {
+    position: relative;
+    display: inline-flex;
+    align-items: center;
+    cursor: pointer;
+  }
+  .units input {
+    position: absolute;
+    inset: 0;
+    width: 100%;
+    height: 100%;
+    margin: 0;
+    opacity: 0;
+    cursor: pointer;
+  }
+  .units span {
+    padding: 0.3rem 0;
+    color: var(--grey);
+  }
+  .units :checked + span {
+    color: var(--ink);
+    font-weight: 650;
+    text-decoration: underline;
+    text-decoration-thickness: 2px;
+    text-underline-offset: 0.3em;
+  }
+  .units :focus-visible + span {
+    outline: 3px solid var(--tank);
+    outline-offset: 3px;
+  }
+  main {
+    display: block;
+    padding-top: clamp(1.6rem, 4vw, 3rem);
+  }
+  main:focus {
+    outline: none;
+  }
+  footer {
+    margin-top: 4rem;
+    padding-top: 0.7rem;
+    border-top: 1px solid var(--hair);
+    color: var(--grey);
+    font-size: 0.92rem;
+  }
+  @media (pointer: coarse) {
+    nav a,
+    .units span,
+    .head p a {
+      display: inline-flex;
+      align-items: center;
+      min-height: 44px;
+    }
+  }
+  @media print {
+    :host {
+      max-width: none;
+      padding: 0;
+    }
+    .skip,
+    .ways,
+    footer {
+      display: none;
+    }
+    .head {
+      padding-top: 0;
+    }
+    main {
+      padding-top: 6mm;
+    }
+  }
+`;
+
+/** A sheet of text with a ruled margin beside it, which takes its place in the text where it is narrow. */
+export const sheetLook = css`
+  :host {
+    display: block;
+  }
+  .headline {
+    max-width: 60rem;
+    font-size: clamp(1.75rem, 1.05rem + 2.5vw, 2.8rem);
+    font-weight: 340;
+    line-height: 1.18;
+    letter-spacing: -0.012em;
+    text-wrap: pretty;
+  }
+  .lead {
+    max-width: 38rem;
+    margin-top: 0.9rem;
+    font-size: 1.16rem;
+    text-wrap: pretty;
+  }
+  .spread {
+    display: grid;
+    grid-template-columns: minmax(0, 43rem) minmax(0, 16.5rem);
+    gap: 0 3.25rem;
+    justify-content: space-between;
+    margin-top: 1.6rem;
+  }
+  .margin {
+    display: flex;
+    flex-direction: column;
+    gap: 1.1rem;
+    padding-inline-start: 1.5rem;
+    border-inline-start: 1px solid var(--hair);
+  }
+  .note {
+    color: var(--grey);
+    font-size: 0.9rem;
+    line-height: 1.45;
+    text-wrap: pretty;
+  }
+  .note strong {
+    color: var(--ink);
+    font-weight: 650;
+  }
+  .section {
+    margin-top: 3rem;
+    padding-top: 0.55rem;
+    border-top: 1.5px solid var(--rule);
+  }
+  .section > h2,
+  .section > h3 {
+    font-size: 1rem;
+    font-weight: 400;
+  }
+  .hint {
+    color: var(--grey);
+    font-size: 0.92rem;
+    line-height: 1.4;
+  }
+  .in-the-way {
+    max-width: 43rem;
+    margin-top: 1.3rem;
+    padding: 1rem 1.25rem;
+    border-inline-start: 3px solid var(--ink);
+    background: var(--leaf);
+  }
+  .in-the-way h2,
+  .in-the-way h3 {
+    font-size: 1.16rem;
+    font-weight: 650;
+    line-height: 1.3;
+    overflow-wrap: anywhere;
+  }
+  .in-the-way ol {
+    margin: 0.5rem 0 0.6rem;
+    padding-inline-start: 1.6rem;
+  }
+  .in-the-way li {
+    padding: 0.25rem 0;
+    overflow-wrap: anywhere;
+  }
+  code {
+    font-family: inherit;
+    font-weight: 600;
+  }
+  code::after {
+    content: ":";
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.5rem 1.4rem;
+  }
+  .file {
+    position: relative;
+  }
+  .file input {
+    position: absolute;
+    inset: 0;
+    width: 100%;
+    height: 100%;
+    opacity: 0;
+    cursor: pointer;
+  }
+  .file input::file-selector-button {
+    cursor: pointer;
+  }
+  .file:focus-within {
+    outline: 3px solid var(--tank);
+    outline-offset: 3px;
+  }
+  @media (max-width: 62rem) {
+    .spread {
+      grid-template-columns: minmax(0, 1fr);
+    }
+    .margin {
+      max-width: 38rem;
+      margin-top: 1.3rem;
+      padding-inline-start: 1rem;
+    }
+  }
+  @media print {
+    .spread {
+      display: block;
+    }
+    .margin {
+      margin-top: 4mm;
+      border: 0;
+      padding: 0;
+    }
+  }
+`;
