@@ -46,6 +46,8 @@ export interface Editing {
   act(change: (draft: Draft) => Draft, said?: string, goTo?: string, focus?: string): void;
   /** Adds an entry and opens it at its name. */
   add(change: (draft: Draft) => Draft, list: string, id: string): void;
+  /** What an entry was called when it was opened: the same after its id changed. */
+  identity(id: string): string;
   /** Opens a screen, and goes to a field on it. */
   go(at: string, key?: string): void;
   href(at: string): string;

@@ -70,6 +70,9 @@ export class Editor extends LitElement {
   /** The entry added last, by its address: its id follows its first name. */
   private fresh: string | null = null;
 
+  /** Ids by which entries were known before, so that fields stay where they are while an id changes. */
+  private readonly identities = new Map<string, string>();
+
   static override styles = [base, pressable, frame, pieces, drawingStyles, css``];
 
   constructor() {
@@ -122,6 +125,7 @@ export class Editor extends LitElement {
   };
 
   private step(way: "undo" | "redo"): void {
+    this.commit();
     const { session } = this;
     if (!session) return;
     const next = way === "undo" ? undo(session) : redo(session);
@@ -182,6 +186,7 @@ export class Editor extends LitElement {
     const { draft } = this.session!;
     const id = idFrom(name, list, new Set([...takenIds(draft, list)].filter((one) => one !== step.id)));
     this.edit({ change: (document) => withId(withValue(document, address, name), list, step.id, id) });
+    this.identities.set(id, step.id);
     this.fresh = null;
     this.show(`${list}/${encodeURIComponent(id)}`);
   }
@@ -233,12 +238,14 @@ export class Editor extends LitElement {
       opened: this.opened,
       put: (address, value, text) => this.put(address, value, text),
       note: (key, text) => {
-        const typed = new Map(session.typed);
+        if (!this.session) return;
+        const typed = new Map(this.session.typed);
         if (text === undefined) typed.delete(key);
         else typed.set(key, { text, value: text });
-        this.session = { ...session, typed };
+        this.session = { ...this.session, typed };
       },
       act: (change, said = "", goTo, focus) => {
+        this.commit();
         this.told = said;
         this.edit({ change });
         if (goTo !== undefined)
@@ -248,6 +255,7 @@ export class Editor extends LitElement {
         else if (focus !== undefined) void this.focusOn(focus);
       },
       add: (change, list, id) => {
+        this.commit();
         this.edit({ change });
         this.fresh = `${list}/${id}`;
         void this.go(
@@ -255,6 +263,7 @@ export class Editor extends LitElement {
           `${list}/${id}/${list === "found" ? "at" : list === "groups" ? "nickname" : "name"}`,
         );
       },
+      identity: (id) => this.identities.get(id) ?? id,
       go: (at, key) => void this.go(at, key),
       href: (at) => `${this.base}${at}`,
       open: (key, isOpen) => {
@@ -285,8 +294,10 @@ export class Editor extends LitElement {
           </button>
         </div>
       </div>
-      <p class="told" role="status">${this.told}</p>
-      ${faultList(editing)}
+      <div class="notes">
+        <p class="told" role="status">${this.told}</p>
+        ${faultList(editing)}
+      </div>
       <div class="spread ${screen.part === null ? "" : "inner"}">
         ${contents(editing, screen)}
         <div class="sheet">${sheet(editing, screen)}</div>

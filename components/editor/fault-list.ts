@@ -10,16 +10,20 @@ import { writingFor } from "./writings.ts";
 
 const mostListed = 30;
 
-/** Everything that is wrong, then everything still wanted; each leads to its field. */
+/** Everything that is wrong, then everything still wanted; each leads to its field. Opened on demand, so that nothing moves. */
 export function faultList(editing: Editing): Shown {
   const hard = editing.faults.filter(({ isSoft }) => !isSoft);
   const soft = editing.faults.filter(({ isSoft }) => isSoft);
   if (editing.faults.length === 0) return nothing;
-  return html`<section class="faults" aria-label=${hard.length > 0 ? editorWords.faultsTitle(hard.length) : editorWords.wantedTitle(soft.length)}>
-    ${hard.length > 0 ? html`<h3>${editorWords.faultsTitle(hard.length)}</h3> ${lines(editing, hard)}` : nothing}
-    ${soft.length > 0 ? html`<h3>${editorWords.wantedTitle(soft.length)}</h3> ${lines(editing, soft)}` : nothing}
+  const titles = [
+    ...(hard.length > 0 ? [editorWords.faultsTitle(hard.length)] : []),
+    ...(soft.length > 0 ? [editorWords.wantedTitle(soft.length)] : []),
+  ];
+  return html`<details class="faults">
+    <summary><h3>${titles.join(" · ")}</h3></summary>
+    ${hard.length > 0 ? lines(editing, hard) : nothing} ${soft.length > 0 ? lines(editing, soft) : nothing}
     <p class="quiet">${editorWords.faultsLead}</p>
-  </section>`;
+  </details>`;
 }
 
 function lines(editing: Editing, faults: readonly PlacedFault[]): Shown {
@@ -32,6 +36,7 @@ function lines(editing: Editing, faults: readonly PlacedFault[]): Shown {
       const name = entryName(editing, fault.address);
       const go = (event: Event) => {
         event.preventDefault();
+        (event.currentTarget as HTMLElement).closest("details")?.removeAttribute("open");
         editing.go(at, fault.key);
       };
       return html`<li>

@@ -28,8 +28,16 @@ export const frame = css`
     text-decoration: none;
     cursor: default;
   }
+  .notes {
+    display: flex;
+    flex-wrap: wrap-reverse;
+    justify-content: space-between;
+    gap: 0 2rem;
+    min-height: 1.7rem;
+  }
   .told {
-    min-height: 1.5em;
+    flex: 1 1 12rem;
+    max-width: 46rem;
     color: var(--grey);
     font-size: 0.92rem;
     overflow-wrap: anywhere;
@@ -218,6 +226,9 @@ export const frame = css`
     }
   }
   @media (pointer: coarse) {
+    .notes {
+      min-height: 44px;
+    }
     .part-line,
     .sheets a,
     .onwards a,

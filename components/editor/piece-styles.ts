@@ -67,23 +67,33 @@ export const pieces = css`
     color: var(--grey);
     font-weight: 400;
   }
-  .faults {
-    max-width: 46rem;
-    margin: 0.6rem 0 1rem;
-    padding: 0.9rem 1.25rem;
+  .faults > summary {
+    cursor: pointer;
+    list-style: none;
+  }
+  .faults h3 {
+    display: inline;
+    font-size: 0.95rem;
+    font-weight: 650;
+    text-decoration: underline;
+    text-decoration-thickness: 2px;
+    text-underline-offset: 0.25em;
+  }
+  .faults[open] {
+    flex-basis: 100%;
+    padding: 0.5rem 1.25rem 0.9rem;
     border-inline-start: 3px solid var(--ink);
     background: var(--leaf);
   }
-  .faults h3 {
-    font-size: 1.05rem;
-    font-weight: 650;
-  }
-  .faults ul + h3 {
-    margin-top: 0.7rem;
-  }
   .faults li {
+    max-width: 46rem;
     padding: 0.15rem 0;
     overflow-wrap: anywhere;
+  }
+  .faults ul + ul {
+    margin-top: 0.5rem;
+    padding-top: 0.5rem;
+    border-top: 1px solid var(--hair);
   }
   .faults .quiet {
     margin-top: 0.5rem;
@@ -141,6 +151,10 @@ export const pieces = css`
     .reading > summary {
       min-height: 44px;
       line-height: 1.9rem;
+    }
+    .faults > summary {
+      min-height: 44px;
+      line-height: 44px;
     }
     .faults a {
       display: inline-block;

@@ -35,7 +35,7 @@ export function sheet(editing: Editing, { part, id, sheet: further }: Screen): S
   const own = bedParts[further.slug];
   return html`${above(editing, part, { id, name: nameOfRow(valueIn(editing.draft, at)) })}
     ${heading(own?.name ?? "", own?.lead ?? "")}
-    ${keyed(`${id}/${further.slug}`, html`<div class="fields">${editing.show(further.nodes, at)}</div>`)}
+    ${keyed(`${editing.identity(id)}/${further.slug}`, html`<div class="fields">${editing.show(further.nodes, at)}</div>`)}
     ${nextSheet(editing, part, id, further.slug)}`;
 }
 
@@ -63,7 +63,7 @@ function entry(editing: Editing, part: ListPart, id: string, at: Address): Shown
   const name = part.list === "found" ? findingName(editing, at) : nameOfRow(row);
   const summary = entrySummary(editing, at);
   return html`${above(editing, part)} ${heading(name, capital(summary))} ${faultLines(editing, at)}
-    ${keyed(id, html`<div class="fields">${editing.show(part.entry, at)}</div>`)}
+    ${keyed(editing.identity(id), html`<div class="fields">${editing.show(part.entry, at)}</div>`)}
     ${
       part.sheets.length > 0
         ? html`<ol class="entries">

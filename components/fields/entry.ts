@@ -1,6 +1,8 @@
 import { html, nothing } from "lit";
 import { ifDefined } from "lit/directives/if-defined.js";
 import { live } from "lit/directives/live.js";
+import { setStyle } from "../look/set-style.ts";
+import { afterPress } from "./after-press.ts";
 import { Field } from "./field.ts";
 
 /**
@@ -88,7 +90,7 @@ export class Entry extends Field {
         autocapitalize=${this.keys === "decimal" ? "off" : "sentences"}
         spellcheck="false"
         list=${ifDefined(this.choices.length > 0 ? "choices" : undefined)}
-        style="width: ${this.width + 1}ch"
+        ${setStyle({ width: `${this.width + 1}ch` })}
         .value=${live(this.text)}
         aria-invalid=${this.error ? "true" : "false"}
         aria-describedby=${ifDefined(this.describing)}
@@ -116,7 +118,7 @@ export class Entry extends Field {
 
   private readonly changed = (event: Event): void => {
     event.stopPropagation();
-    this.write((event.target as HTMLInputElement).value);
+    afterPress(() => this.commit());
   };
 
   private write(text: string): void {

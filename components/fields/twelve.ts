@@ -1,6 +1,7 @@
 import { css, html, nothing, svg } from "lit";
 import { ifDefined } from "lit/directives/if-defined.js";
 import { live } from "lit/directives/live.js";
+import { afterPress } from "./after-press.ts";
 import { Field } from "./field.ts";
 
 /**
@@ -145,7 +146,7 @@ export class TwelveField extends Field {
         aria-describedby=${ifDefined(isMarked ? "error" : undefined)}
         @change=${(event: Event) => {
           event.stopPropagation();
-          this.write(month, (event.target as HTMLInputElement).value);
+          afterPress(() => this.commit());
         }}
       />
     </div>`;

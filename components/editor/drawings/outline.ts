@@ -27,7 +27,7 @@ export function outline(editing: Editing, entry: unknown, at: Address): Shown {
   const words = crossingSides(corners)
     ? drawingWords.crossing
     : drawingWords.encloses(area(polygonArea(corners)), area(valueIn(entry, ["area_m2"])));
-  return html`<figure class="outline" role="img" aria-label=${words}>
+  return html`<figure class="outline">
     <svg viewBox="-4 -4 ${width + 8} ${height + 8}" width=${width + 8} height=${height + 8} aria-hidden="true">
       <polygon points=${points.join(" ")} />
     </svg>

@@ -25,7 +25,7 @@ export function skyline({ draft }: Editing, at: Address): Shown {
   const [june = [], december = []] = paths;
   const [summer, winter] = latitude >= 0 ? [june, december] : [december, june];
   const words = drawingWords.skyline(sectors.length, Math.round(100 * (1 - skyView(pieces))));
-  return html`<figure class="skyline" role="img" aria-label=${words}>
+  return html`<figure class="skyline">
     <div class="strip" aria-hidden="true">
       <svg viewBox="0 0 360 90" preserveAspectRatio="none">
         ${[30, 60].map((y) => svg`<line class="hair" x1="0" x2="360" y1=${up_deg - y} y2=${up_deg - y} />`)}

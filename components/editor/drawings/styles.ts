@@ -2,7 +2,8 @@ import { css } from "lit";
 
 /** Drawings beside the fields they are drawn from: ink on hairlines, water in its ink. */
 export const drawingStyles = css`
-  figure {
+  figure,
+  .tank {
     padding: 0.9rem 0 0.6rem;
   }
   figcaption {

@@ -32,7 +32,7 @@ export function tank(editing: Editing, entry: unknown): Shown {
   ];
   const apart = spread(lines.map(({ at }) => at));
   const words = lines.map((line) => line.words).join(", ");
-  return html`<figure class="tank" role="img" aria-label=${drawingWords.tank(words)}>
+  return html`<div class="tank" role="img" aria-label=${drawingWords.tank(words)}>
     <svg viewBox="0 0 300 152" aria-hidden="true">
       <defs>
         <pattern id="stays" width="4" height="4" patternUnits="userSpaceOnUse">
@@ -56,7 +56,7 @@ export function tank(editing: Editing, entry: unknown): Shown {
           <text x=${right + 26} y=${apart[i]! + 4.5}>${word}</text>`,
       )}
     </svg>
-  </figure>`;
+  </div>`;
 }
 
 /** Heights of words, moved apart so that none covers another, the top one first. */

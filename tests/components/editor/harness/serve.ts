@@ -1,23 +1,31 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { createServer, type ViteDevServer } from "vite";
+import { build, preview } from "vite";
 
-/** Serves the editor alone, from its sources, on a free port. */
+/** Builds the editor alone into a folder of its own, and serves it on a free port. */
 export async function serveHarness(): Promise<{ address: string; stop(): Promise<void> }> {
-  const root = fileURLToPath(new URL("../../../..", import.meta.url));
-  const server: ViteDevServer = await createServer({
-    root,
-    configFile: false,
-    logLevel: "error",
-    appType: "mpa",
-    cacheDir: fileURLToPath(new URL("../../../../node_modules/.vite/harness", import.meta.url)),
+  const root = fileURLToPath(new URL(".", import.meta.url));
+  const packages = fileURLToPath(new URL("../../../../node_modules/", import.meta.url));
+  const outDir = mkdtempSync(join(tmpdir(), "grounds-harness-"));
+  const shared = { root, configFile: false, logLevel: "error", publicDir: false } as const;
+  await build({
+    ...shared,
+    base: "./",
     resolve: {
       conditions: ["module", "browser", "production"],
-      alias: { "@fontsource-variable": `${root}node_modules/@fontsource-variable` },
+      alias: { "@fontsource-variable": join(packages, "@fontsource-variable") },
     },
-    server: { port: 0, host: "127.0.0.1", hmr: false, watch: null },
-    optimizeDeps: { noDiscovery: true, include: [] },
+    build: { outDir, emptyOutDir: true, target: "es2022", modulePreload: { polyfill: false }, minify: false },
   });
-  await server.listen();
+  const server = await preview({ ...shared, build: { outDir }, preview: { host: "127.0.0.1", port: 0 } });
   const [address = ""] = server.resolvedUrls?.local ?? [];
-  return { address: `${address}tests/components/editor/harness/index.html`, stop: () => server.close() };
+  return {
+    address,
+    stop: async () => {
+      await server.close();
+      rmSync(outDir, { recursive: true, force: true });
+    },
+  };
 }
