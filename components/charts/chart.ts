@@ -22,6 +22,8 @@ export interface Drawn {
   at(i: number): number;
   /** The reading nearest to a place along the ruler. */
   nearest(x: number): number;
+  /** Whether readings stand at uneven distances: the mark then goes to each, and the drawing is what is dragged along. */
+  isUneven?: boolean;
   /** The vertical run of the reading line. */
   line: { top: number; bottom: number };
   /** Lets a drawing follow the ruler, as a tank's section does; `reading` once somebody has moved it. */

@@ -118,8 +118,10 @@ export class Plate extends LitElement {
     drawn.follow?.(this.at, this.reading);
     const ruler = this.renderRoot.querySelector<HTMLInputElement>(".ruler");
     if (!ruler) return;
-    ruler.style.left = `${drawn.ruler.left - 7}px`;
-    ruler.style.width = `${drawn.ruler.right - drawn.ruler.left + 14}px`;
+    const { left, right } = drawn.isUneven ? { left: drawn.at(this.at), right: drawn.at(this.at) } : drawn.ruler;
+    ruler.style.left = `${left - 7}px`;
+    ruler.style.width = `${right - left + 14}px`;
+    ruler.style.pointerEvents = drawn.isUneven ? "none" : "";
     ruler.style.top = `${drawn.ruler.y}px`;
   }
 

@@ -139,6 +139,10 @@ export const drawing = css`
   .edge.tank {
     stroke: var(--tank);
   }
+  .edge.rain {
+    stroke: var(--rain);
+    stroke-width: 0.75;
+  }
   .beyond {
     stroke: var(--mains);
     stroke-width: 1;

@@ -27,11 +27,36 @@ export function yearMonths(
   return { years, sums, days };
 }
 
-/** What a week of each month of a year has; nothing (null) of a year that is not there. */
-export function weeksOf({ years, sums, days }: YearMonths, year: number): number[] | null {
-  const at = years.indexOf(year);
-  if (at < 0) return null;
-  return Array.from({ length: 12 }, (_, m) => (sums[at * 12 + m]! / days[at * 12 + m]!) * 7);
+/** A week of each month in each year; a row a year, twelve to the row. */
+export function weekRows({ sums, days }: YearMonths): Float64Array {
+  return sums.map((sum, k) => (sum / days[k]!) * 7);
+}
+
+/** A year's place in the rows for one month, and its part of a point between two years. */
+export interface RowPart {
+  row: number;
+  part: number;
+}
+
+/**
+ * The years between which a point of one calendar month lies, linear between order statistics. What those years have of
+ * another series, in the same parts, stays in proportion to it: parts of one whole stay parts of it.
+ * @param m 0–11
+ * @param share 0.5 is the middle
+ */
+export function pointOfMonth(rows: ArrayLike<number>, m: number, share: number): RowPart[] {
+  const years = Array.from({ length: rows.length / 12 }, (_, y) => y * 12 + m);
+  const inOrder = years.sort((a, b) => rows[a]! - rows[b]!);
+  const at = share * (inOrder.length - 1);
+  const above = at - Math.floor(at);
+  return [
+    { row: inOrder[Math.floor(at)]!, part: 1 - above },
+    { row: inOrder[Math.ceil(at)]!, part: above },
+  ];
+}
+
+export function valueAt(rows: ArrayLike<number>, parts: readonly RowPart[]): number {
+  return parts.reduce((sum, { row, part }) => sum + part * rows[row]!, 0);
 }
 
 /** The sum of each year. */

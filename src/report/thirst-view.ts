@@ -2,7 +2,7 @@ import { middleYear } from "../engine/give-up.ts";
 import type { Calendar } from "../engine/weather/series.ts";
 import { perYear } from "../engine/years.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
-import { weeksOf, yearMonths, yearSums } from "./months-of-years.ts";
+import { pointOfMonth, valueAt, weekRows, yearMonths, yearSums } from "./months-of-years.ts";
 import { daysOf, needWithDays } from "./need-days.ts";
 import type { GroundsReport, ReportAssumed } from "./schema.ts";
 import { bedView, daysByMonth, weekly } from "./to-view.ts";
@@ -34,12 +34,17 @@ export interface ToldYears {
   wet: number;
 }
 
-/** Twelve months of a year, litres or mm a week. */
-export interface YearOfWeeks {
+/** A week of each month, litres or mm. */
+export interface Weeks {
   need_L_week: readonly number[];
+  /** What a tank gives of it. */
   fromTank_L_week: readonly number[];
-  rain_mm_week: readonly number[];
-  rainUsed_mm_week: readonly number[];
+}
+
+/** A week of each month over the years: of half of all years, and of one year in ten on the dry and on the wet side. */
+export interface WeeksOfYears extends Weeks {
+  dry_L_week: readonly number[];
+  wet_L_week: readonly number[];
 }
 
 /** Water of one bed, or of all together. Litres a year are of a mean year. */
@@ -49,14 +54,18 @@ export interface Thirst {
   fromTank_L_year: number;
   rain_L_year: number;
   rainUsed_L_year: number;
-  mean: YearOfWeeks;
-  /** The years told apart; null where they are not. */
-  middle: YearOfWeeks | null;
-  dry: YearOfWeeks | null;
-  wet: YearOfWeeks | null;
+  /** Of a mean year. */
+  mean: Weeks;
+  rain_mm_week: readonly number[];
+  rainUsed_mm_week: readonly number[];
+  /** null of too few years. */
+  ofYears: WeeksOfYears | null;
   today_L_week: readonly number[] | null;
   /** Of each whole year, gross. */
   needByYear_L: readonly number[];
+  /** A week of each month of each whole year, twelve to the row. */
+  needRows_L_week: Float64Array;
+  tankRows_L_week: Float64Array;
 }
 
 export interface ThirstBed extends BedView, Thirst {
@@ -89,7 +98,7 @@ export function toThirstView(
     years,
     told,
     beds: beds.sort((a, b) => b.gross_L_m2_year - a.gross_L_m2_year),
-    all: watered.length > 0 ? together(watered) : null,
+    all: watered.length > 0 ? together(watered, told) : null,
     assumed: report.assumed,
     cautions: cautionsFor(worked).map((caution) => ({ code: caution.code, sentence: say(caution) })),
   };
@@ -119,14 +128,7 @@ function thirstBed(worked: WorkedOut, report: GroundsReport, k: number, told: To
   const gross_L_year = inYear(outcome.beds[k]!.gross_L);
   const need = yearMonths(needByDay_L, calendar, years);
   const tank = yearMonths(tank_L, calendar, years);
-  const rain = yearMonths(grown.rain_mm, calendar, years);
-  const used = yearMonths(used_mm, calendar, years);
-  const year = (of: number): YearOfWeeks => ({
-    need_L_week: weeksOf(need, of)!,
-    fromTank_L_week: weeksOf(tank, of)!,
-    rain_mm_week: weeksOf(rain, of)!,
-    rainUsed_mm_week: weeksOf(used, of)!.map(notBelowNothing),
-  });
+  const rows = { needRows_L_week: weekRows(need), tankRows_L_week: weekRows(tank) };
   return {
     ...view,
     flow_L_min: watering.flow_L_min,
@@ -137,15 +139,11 @@ function thirstBed(worked: WorkedOut, report: GroundsReport, k: number, told: To
     rain_L_year: inYear(total(grown.rain_mm) * area_m2),
     rainUsed_L_year: inYear(total(used_mm) * area_m2),
     drained_L_year: inYear(supplied.drainage_mm * area_m2),
-    mean: {
-      need_L_week: view.need_L_week,
-      fromTank_L_week: view.fromTank_L_week,
-      rain_mm_week: meanWeeks(grown.rain_mm, calendar),
-      rainUsed_mm_week: meanWeeks(used_mm, calendar).map(notBelowNothing),
-    },
-    middle: told && year(told.middle),
-    dry: told && year(told.dry),
-    wet: told && year(told.wet),
+    mean: { need_L_week: view.need_L_week, fromTank_L_week: view.fromTank_L_week },
+    rain_mm_week: meanWeeks(grown.rain_mm, calendar),
+    rainUsed_mm_week: meanWeeks(used_mm, calendar).map(notBelowNothing),
+    ...rows,
+    ofYears: told && weeksOfYears(rows),
     needByYear_L: yearSums(need),
     underHabit: habit && {
       stressDays_year: inYear(habit.stressDays),
@@ -170,20 +168,31 @@ function meanWeeks(values: Float64Array, { firstDay, days, month }: Calendar): n
   return weekly(sums, daysByMonth(firstDay, days));
 }
 
+/** Each month has its own middle, dry and wet one: the driest July and the driest May are not of one year. */
+function weeksOfYears({
+  needRows_L_week,
+  tankRows_L_week,
+}: Pick<Thirst, "needRows_L_week" | "tankRows_L_week">): WeeksOfYears {
+  const weeks = (rows: Float64Array, share: number) =>
+    Array.from({ length: 12 }, (_, m) => valueAt(rows, pointOfMonth(needRows_L_week, m, share)));
+  return {
+    need_L_week: weeks(needRows_L_week, 0.5),
+    fromTank_L_week: weeks(tankRows_L_week, 0.5),
+    dry_L_week: weeks(needRows_L_week, 0.9),
+    wet_L_week: weeks(needRows_L_week, 0.1),
+  };
+}
+
 /** Beds as one: litres added, depths weighted by area. */
-function together(beds: readonly ThirstBed[]): Thirst {
+function together(beds: readonly ThirstBed[], told: ToldYears | null): Thirst {
   const area_m2 = sum(beds, (bed) => bed.area_m2);
-  const years = (of: (bed: ThirstBed) => YearOfWeeks | null): YearOfWeeks | null => {
-    const parts = beds.map((bed) => ({ area: bed.area_m2 / area_m2, year: of(bed) }));
-    if (parts.some(({ year }) => year === null)) return null;
-    const months = (figure: (year: YearOfWeeks, m: number, area: number) => number) =>
-      Array.from({ length: 12 }, (_, m) => sum(parts, ({ area, year }) => figure(year!, m, area)));
-    return {
-      need_L_week: months((year, m) => year.need_L_week[m]!),
-      fromTank_L_week: months((year, m) => year.fromTank_L_week[m]!),
-      rain_mm_week: months((year, m, area) => year.rain_mm_week[m]! * area),
-      rainUsed_mm_week: months((year, m, area) => year.rainUsed_mm_week[m]! * area),
-    };
+  const litres = (of: (bed: ThirstBed) => ArrayLike<number>) =>
+    Array.from({ length: of(beds[0]!).length }, (_, k) => sum(beds, (bed) => of(bed)[k]!));
+  const depths = (of: (bed: ThirstBed) => readonly number[]) =>
+    Array.from({ length: 12 }, (_, m) => sum(beds, (bed) => (of(bed)[m]! * bed.area_m2) / area_m2));
+  const rows = {
+    needRows_L_week: Float64Array.from(litres((bed) => bed.needRows_L_week)),
+    tankRows_L_week: Float64Array.from(litres((bed) => bed.tankRows_L_week)),
   };
   const known = beds.every(({ today_L_week }) => today_L_week !== null);
   return {
@@ -192,14 +201,16 @@ function together(beds: readonly ThirstBed[]): Thirst {
     fromTank_L_year: sum(beds, (bed) => bed.fromTank_L_year),
     rain_L_year: sum(beds, (bed) => bed.rain_L_year),
     rainUsed_L_year: sum(beds, (bed) => bed.rainUsed_L_year),
-    mean: years((bed) => bed.mean)!,
-    middle: years((bed) => bed.middle),
-    dry: years((bed) => bed.dry),
-    wet: years((bed) => bed.wet),
-    today_L_week: known
-      ? Array.from({ length: 12 }, (_, m) => sum(beds, ({ today_L_week }) => today_L_week![m]!))
-      : null,
-    needByYear_L: beds[0]!.needByYear_L.map((_, y) => sum(beds, (bed) => bed.needByYear_L[y]!)),
+    mean: {
+      need_L_week: litres((bed) => bed.mean.need_L_week),
+      fromTank_L_week: litres((bed) => bed.mean.fromTank_L_week),
+    },
+    rain_mm_week: depths((bed) => bed.rain_mm_week),
+    rainUsed_mm_week: depths((bed) => bed.rainUsed_mm_week),
+    ...rows,
+    ofYears: told && weeksOfYears(rows),
+    today_L_week: known ? litres((bed) => bed.today_L_week!) : null,
+    needByYear_L: litres((bed) => bed.needByYear_L),
   };
 }
 

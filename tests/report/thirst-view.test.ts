@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { bedYear } from "../../src/report/bed-year.ts";
-import { weeksOf, yearMonths, yearSums } from "../../src/report/months-of-years.ts";
+import { pointOfMonth, valueAt } from "../../src/report/months-of-years.ts";
 import { toThirstView } from "../../src/report/thirst-view.ts";
 import { cautionSentence } from "../../src/words/en/cautions.ts";
 import { report, workFiles } from "../helpers/worked.ts";
@@ -35,21 +35,39 @@ test("rain used and drained make the rain, as the report has them", () => {
 
 test("the months of a year add up to what the year took", () => {
   const oval = bedOf("oval");
-  const { calendar } = worked.weather;
-  const need = yearMonths(worked.need.beds[placeOf("oval")]!.needByDay_L, calendar, view.years);
-  expect(oval.needByYear_L).toEqual(yearSums(need));
-  const at = view.years.indexOf(view.told!.dry);
-  const weeks = weeksOf(need, view.told!.dry)!;
-  const days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-  expect(sum(weeks.map((litres, m) => (litres / 7) * days[m]!))).toBeCloseTo(oval.needByYear_L[at]!, 3);
-  expect(oval.dry!.need_L_week).toEqual(weeks);
-  expect(weeksOf(need, 1066)).toBeNull();
+  const days = (year: number, m: number) => new Date(Date.UTC(year, m + 1, 0)).getUTCDate();
+  view.years.forEach((year, y) => {
+    const row = [...oval.needRows_L_week.subarray(y * 12, y * 12 + 12)];
+    expect(sum(row.map((litres, m) => (litres / 7) * days(year, m)))).toBeCloseTo(oval.needByYear_L[y]!, 3);
+  });
+});
+
+test("each month's middle lies between its wet and its dry one, and a tank gives no more than all of it", () => {
+  for (const { ofYears } of [...view.beds, view.all!])
+    ofYears!.need_L_week.forEach((need, m) => {
+      expect(need).toBeGreaterThanOrEqual(ofYears!.wet_L_week[m]! - 1e-9);
+      expect(need).toBeLessThanOrEqual(ofYears!.dry_L_week[m]! + 1e-9);
+    });
+  const front = bedOf("front").ofYears!;
+  front.fromTank_L_week.forEach((tank, m) => {
+    expect(tank).toBeLessThanOrEqual(front.need_L_week[m]! + 1e-9);
+  });
+});
+
+test("the middle of four years is halfway between the second and the third", () => {
+  const rows = new Float64Array(48);
+  [40, 10, 30, 20].forEach((litres, y) => {
+    rows[y * 12 + 6] = litres;
+  });
+  const parts = pointOfMonth(rows, 6, 0.5);
+  expect(valueAt(rows, parts)).toBe(25);
+  expect(valueAt(rows, pointOfMonth(rows, 6, 0.9))).toBeCloseTo(37, 9);
 });
 
 test("all beds together are the sum of those that are watered", () => {
   const watered = view.beds.filter(({ supply }) => supply !== "none");
   expect(view.all!.gross_L_year).toBeCloseTo(sum(watered.map((bed) => bed.gross_L_year)), 6);
-  expect(view.all!.dry!.need_L_week[6]).toBeCloseTo(sum(watered.map((bed) => bed.dry!.need_L_week[6]!)), 6);
+  expect(view.all!.mean.need_L_week[6]).toBeCloseTo(sum(watered.map((bed) => bed.need_L_week[6]!)), 6);
   expect(view.all!.today_L_week).toBeNull();
 });
 

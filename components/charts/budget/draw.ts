@@ -110,6 +110,7 @@ export function drawBudget(
     ruler: { left: places[0] ?? left, right: places.at(-1) ?? right, y: bottom + 48 },
     at: (i) => places[i] ?? left,
     nearest: (px) => nearest(places, px),
+    isUneven: true,
     line: { top, bottom: bottom + 48 },
   };
 }

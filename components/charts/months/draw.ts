@@ -55,10 +55,8 @@ function labels(months: Months, frame: Frame, x: (m: number) => number, y: (v: n
     const { dry_L_week, wet_L_week } = months.years;
     const span = dry_L_week.map((dry, m) => dry - wet_L_week[m]!);
     const m = span.indexOf(Math.max(...span));
-    if (y(wet_L_week[m]!) - y(dry_L_week[m]!) > 8) {
-      out.push({ text: words.dryYear, target: { x: middle(m), y: y(dry_L_week[m]!) }, ink: "need" });
-      out.push({ text: words.wetYear, target: { x: middle(m), y: y(wet_L_week[m]!) }, ink: "need" });
-    }
+    if (y(wet_L_week[m]!) - y(dry_L_week[m]!) > 8)
+      out.push({ text: words.wetToDry, target: { x: middle(m), y: y(dry_L_week[m]!) - 2 }, ink: "need" });
   }
   if (today_L_week && Math.max(...today_L_week) > 0) {
     const gaps = today_L_week.map((t, m) => t - need_L_week[m]!);
@@ -82,7 +80,7 @@ function labels(months: Months, frame: Frame, x: (m: number) => number, y: (v: n
   return out;
 }
 
-/** A stroke through each month from the wet year's need to the dry one's. */
+/** A stroke through each month from a wet one to a dry one. */
 function drawYears(
   svg: Svg,
   { dry_L_week, wet_L_week }: MonthYears,
@@ -107,7 +105,7 @@ export function drawMonths(svgNode: SVGSVGElement, months: Months, width: number
   defineTextures(svg);
   const { need_L_week, today_L_week } = months;
   const most_L = Math.max(...need_L_week, ...(today_L_week ?? [0]), ...(months.years?.dry_L_week ?? [0]));
-  const top = scaleLinear([0, say.volume(most_L) * (width < 480 ? 1.3 : 1.16) || 1], [0, 1]).nice(4);
+  const top = scaleLinear([0, say.volume(most_L) * (width < 480 ? 1.45 : 1.22) || 1], [0, 1]);
   const ticks = top.ticks(4);
   const left = Math.max(axisRoom(ticks.map((t) => say.number(t))), axisRoom([say.depthBare(88)]));
   const height = Math.round(Math.min(250, Math.max(190, width * 0.36)));
@@ -168,6 +166,15 @@ export function drawMonths(svgNode: SVGSVGElement, months: Months, width: number
   const drawn: Box[] = Array.from({ length: 12 }, (_, m) => {
     const high = y(Math.max(need_L_week[m]!, today_L_week?.[m] ?? 0));
     return { x: x(m), y: high, width: frame.month, height: frame.bottom - high };
+  });
+  months.years?.dry_L_week.forEach((dry, m) => {
+    const high = y(dry) - 2;
+    drawn.push({
+      x: x(m) + frame.month * 0.3,
+      y: high,
+      width: frame.month * 0.4,
+      height: frame.bottom - high,
+    });
   });
   const bounds = {
     x: frame.left + 2,

@@ -25,14 +25,11 @@ export interface Months {
   rain_mm_week: readonly number[];
   /** What of the rain stays for the plants; null where that is not told. */
   rainUsed_mm_week: readonly number[] | null;
-  /** The year drawn between a dry and a wet one; null where it is the mean of all. */
+  /** Each month between a dry one and a wet one, one year in ten either way; null where the mean alone is drawn. */
   years: MonthYears | null;
 }
 
 export interface MonthYears {
-  middle: number;
-  dry: number;
-  wet: number;
   dry_L_week: readonly number[];
   wet_L_week: readonly number[];
 }
@@ -110,7 +107,8 @@ export function monthsFinding(months: Months, say: Formatter): string {
   if (need_L_week[peak]! < 1) return plate.months.none(months.name);
   const most = plate.months.peak(months.name, say.month(peak), say.litres(need_L_week[peak]!));
   const dry_L = years?.dry_L_week[peak] ?? 0;
-  const head = dry_L > 1.05 * need_L_week[peak]! ? most + plate.months.inDry(say.litres(dry_L)) : most;
+  const head =
+    dry_L > 1.05 * need_L_week[peak]! ? most + plate.months.inDry(say.month(peak), say.litres(dry_L)) : most;
   const over = today_L_week
     ? need_L_week.flatMap((need, m) => (today_L_week[m]! > need * 1.25 + 1 ? [say.month(m)] : []))
     : [];

@@ -63,6 +63,7 @@ export function drawShares(node: SVGSVGElement, { parts }: Parts, width: number,
     ruler: { left: middles[0] ?? 0, right: middles.at(-1) ?? width, y: bottom + 14 },
     at: (i) => middles[i] ?? 0,
     nearest: (px) => nearest(middles, px),
+    isUneven: true,
     line: { top: TOP_PX, bottom: bottom + 14 },
   };
 }

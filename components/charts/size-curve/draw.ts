@@ -60,6 +60,7 @@ export function drawSizes(node: SVGSVGElement, curve: SizeCurve, width: number, 
     ruler: { left: x(0), right, y: bottom + 48 },
     at: (i) => xOf(rows[i] ?? rows[0]!),
     nearest: (px) => nearest(rows.map(xOf), px),
+    isUneven: true,
     line: { top, bottom: bottom + 48 },
   };
 }
@@ -127,45 +128,43 @@ function band(svg: Svg, rows: readonly Row[], x: (row: Row) => number, y: (kL: n
 interface Plot {
   xOf(row: Row): number;
   y(kL: number): number;
+  top: number;
   bottom: number;
-  left: number;
-  right: number;
 }
 
-/** Names in two rows above the plot, each over its line. */
-function drawMarks(
-  svg: Svg,
-  { marked }: SizeCurve,
-  { xOf, y, bottom, left, right }: Plot,
-  say: Formatter,
-): Box[] {
+interface SetMark {
+  row: Row;
+  text: string;
+  /** Where its name begins, and in which line above the plot, counted from the plot up. */
+  from: number;
+  line: number;
+}
+
+/** Sets the names of the sizes marked, each over its stroke, in as few lines as hold them apart. */
+function setMarks({ marked }: SizeCurve, xOf: (row: Row) => number, left: number, right: number, say: Formatter): SetMark[] {
   const names = { today: words.today, quoted: words.quoted, enough: words.enoughMark };
-  const ends = [left - 8, left - 8];
+  const ends: number[] = [];
   return marked.map((row) => {
     const text = `${names[row.mark!]} ${sizeText(row.capacity_L, say)}`;
     const w = textWidth(text, 14, 500);
+    const from = Math.max(0, Math.min(Math.max(left, xOf(row) - w / 2), right - w));
+    const free = ends.findIndex((end) => end + 10 < from);
+    const line = free < 0 ? ends.length : free;
+    ends[line] = from + w;
+    return { row, text, from, line };
+  });
+}
+
+function drawMarks(svg: Svg, marks: readonly SetMark[], { xOf, y, top, bottom }: Plot): Box[] {
+  const bases = marks.map(({ line }) => top - 8 - line * MARK_PX);
+  marks.forEach(({ row }, k) => {
+    svg.append("line").attr("class", "leader").attr("x1", xOf(row)).attr("x2", xOf(row)).attr("y1", bases[k]! + 4).attr("y2", bottom);
+  });
+  return marks.map(({ row, text, from }, k) => {
     const at = xOf(row);
-    const start = Math.min(Math.max(left, at - w / 2), right - w);
-    const rowNo = start > ends[1]! + 8 ? 1 : 0;
-    const from = Math.max(start, ends[rowNo]! + 8);
-    ends[rowNo] = from + w;
-    const base = 44 + rowNo * 19;
-    svg.append("text").attr("class", "mark").attr("x", from).attr("y", base).text(text);
-    const mean = y(bandOf(row).middle);
-    svg
-      .append("line")
-      .attr("class", "leader")
-      .attr("x1", at)
-      .attr("x2", at)
-      .attr("y1", base + 5)
-      .attr("y2", bottom);
-    svg
-      .append("circle")
-      .attr("class", row.mark === "today" ? "dot" : "dot hollow")
-      .attr("cx", at)
-      .attr("cy", mean)
-      .attr("r", 4.5);
-    return { x: at - 2, y: base, width: 4, height: bottom - base };
+    svg.append("text").attr("class", "mark").attr("x", from).attr("y", bases[k]!).text(text);
+    svg.append("circle").attr("class", row.mark === "today" ? "dot" : "dot hollow").attr("cx", at).attr("cy", y(bandOf(row).middle)).attr("r", 4.5);
+    return { x: at - 2, y: top, width: 4, height: bottom - top };
   });
 }
 

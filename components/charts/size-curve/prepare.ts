@@ -15,13 +15,22 @@ export interface SizeCurve {
   /** All that roof and draw allow; null for a tank outside the plan. */
   most_kL: number | null;
   limit: GroundsChoices["tanks"][number]["limit"] | null;
+  /** How many sizes are quoted, where none of them is worth its money; else 0. */
+  nonePays: number;
   dryYear: number | null;
   wetYear: number | null;
 }
 
-/** A tank's sizes, ready to draw. @param name as people call it */
-export function prepareSizes({ sizes, tanks, mains }: GroundsChoices, tank: string, name: string): SizeCurve {
+/** A tank's sizes, ready to draw. @param name as people call it @param quotes ids of the measures that build or resize it */
+export function prepareSizes(
+  { sizes, tanks, mains, measures }: GroundsChoices,
+  tank: string,
+  name: string,
+  quotes: readonly string[],
+): SizeCurve {
   const rows = sizes.filter((row) => row.tank === tank).sort((a, b) => a.capacity_L - b.capacity_L);
+  const quoted = measures.filter(({ id, cost }) => quotes.includes(id) && cost !== null);
+  const isNone = quoted.every(({ worth }) => worth === "does-not-pay" || worth === "saves-nothing");
   const own = tanks.find((row) => row.tank === tank);
   return {
     tank,
@@ -31,6 +40,7 @@ export function prepareSizes({ sizes, tanks, mains }: GroundsChoices, tank: stri
     enough_L: own?.enough_L ?? rows.find(({ mark }) => mark === "enough")?.capacity_L ?? null,
     most_kL: own?.most_kL_year ?? null,
     limit: own?.limit ?? null,
+    nonePays: isNone ? quoted.length : 0,
     dryYear: mains.dryYear,
     wetYear: mains.wetYear,
   };
@@ -50,12 +60,12 @@ export function sizeText(capacity_L: number, say: Formatter): string {
   return `${say.number(say.volume(capacity_L), 0)}${NBSP}${say.volumeSymbol}`;
 }
 
-export function sizesFinding({ name, enough_L, limit, rows }: SizeCurve, say: Formatter): string {
+export function sizesFinding({ name, enough_L, limit, rows, nonePays }: SizeCurve, say: Formatter): string {
   const words = choicesPlates.sizes;
+  const money = nonePays > 0 ? words.nonePays(nonePays) : "";
   if (limit === "nothing-asked" || enough_L === null || rows.every((row) => row.mean_kL_year <= 0))
-    return words.nothing(name);
-  if (limit === null) return words.beyondPlan(name, sizeText(enough_L, say));
-  return (limit === "roof" ? words.roof : words.enough)(name, sizeText(enough_L, say));
+    return words.nothing(name) + money;
+  return words.enough(name, sizeText(enough_L, say)) + money;
 }
 
 /** What the next size drawn adds is told for the step that it is. */

@@ -47,21 +47,22 @@ export const plate = {
     today: "what they get today",
     todayOne: "what it gets today",
     beyondLabel: "more than the plants can use",
-    dryYear: "dry year",
-    wetYear: "wet year",
+    wetToDry: "from a wet year to a dry one",
     columns: {
       month: "Month",
       need: "Needed a week",
       fromTank: "Of it from the tank",
-      dry: "In the dry year",
-      wet: "In the wet year",
+      dry: "In a dry year",
+      wet: "In a wet year",
       today: "Given today a week",
       rain: "Rain a week",
       rainUsed: "Of it used",
     },
-    inDry: (volume: string) => `, in a dry year ${volume}`,
+    inDry: (month: string, volume: string) => `, in a dry ${month} ${volume}`,
     about: (name: string) =>
       `${name}, month by month in a mean year: watering needed, watering given today, and rain.`,
+    aboutYears: (name: string) =>
+      `${name}, month by month, of half of all years and from a wet year to a dry one: watering needed, watering given today, and rain.`,
     reading: (
       month: string,
       of: {
@@ -73,7 +74,7 @@ export const plate = {
         unit: string;
       },
     ) =>
-      `${month}: need ${of.need}${of.years ? `, in a dry year ${of.years.dry}, in a wet one ${of.years.wet}` : ""}${
+      `${month}: need ${of.need}${of.years ? `, in dry years ${of.years.dry}, in wet ones ${of.years.wet}` : ""}${
         of.today === null ? "" : `, today ${of.today}`
       } ${of.unit} a week; rain ${of.rain}${of.used === null ? "" : `, used ${of.used}`}`,
   },

@@ -1,0 +1,107 @@
+import { css, html, type TemplateResult } from "lit";
+
+/** Choices that stand in a line of text: words side by side, the chosen one underlined; and a choice by its list. */
+export const chooseStyles = css`
+  .choices {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0 1.6rem;
+  }
+  .choices fieldset {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    gap: 0 0.9rem;
+    min-width: 0;
+    margin: 0;
+    padding: 0;
+    border: 0;
+  }
+  .choices legend {
+    float: left;
+    padding: 0;
+    color: var(--grey);
+  }
+  .choices fieldset label {
+    position: relative;
+    display: inline-flex;
+    align-items: center;
+    color: var(--ink);
+    cursor: pointer;
+  }
+  .choices fieldset input {
+    position: absolute;
+    inset: 0;
+    width: 100%;
+    height: 100%;
+    margin: 0;
+    opacity: 0;
+    cursor: pointer;
+  }
+  .choices fieldset span {
+    padding: 0.3rem 0;
+    color: var(--grey);
+  }
+  .choices :checked + span {
+    color: var(--ink);
+    font-weight: 600;
+    text-decoration: underline;
+    text-decoration-thickness: 2px;
+    text-underline-offset: 0.3em;
+  }
+  .choices :focus-visible + span {
+    outline: 3px solid var(--tank);
+    outline-offset: 3px;
+  }
+  .steps {
+    display: inline-flex;
+    gap: 0.9rem;
+  }
+  @media (pointer: coarse) {
+    .choices fieldset span {
+      display: inline-flex;
+      align-items: center;
+      min-height: 44px;
+    }
+  }
+  @media print {
+    .choices {
+      display: none;
+    }
+  }
+`;
+
+export interface Choice<T extends string> {
+  value: T;
+  text: string;
+}
+
+/** One of a few, each a word. */
+export function oneOf<T extends string>(
+  name: string,
+  legend: string,
+  choices: readonly Choice<T>[],
+  chosen: T,
+  choose: (value: T) => void,
+): TemplateResult {
+  return html`<fieldset>
+    <legend>${legend}</legend>
+    ${choices.map(
+      ({ value, text }) => html`<label><input type="radio" name=${name} .checked=${value === chosen}
+          @change=${() => choose(value)} /><span>${text}</span></label>`,
+    )}
+  </fieldset>`;
+}
+
+/** One of many, from a list. */
+export function fromList(
+  label: string,
+  choices: readonly Choice<string>[],
+  chosen: string,
+  choose: (value: string) => void,
+): TemplateResult {
+  return html`<label>${label}<select @change=${(event: Event) => choose((event.target as HTMLSelectElement).value)}>
+      ${choices.map(({ value, text }) => html`<option value=${value} ?selected=${value === chosen}>${text}</option>`)}
+    </select></label>`;
+}
