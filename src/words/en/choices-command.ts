@@ -16,6 +16,8 @@ costs, and how sure that is: a brief for a committee.
   --json                print the decision document and nothing else
   --brief FILE          also write the brief: FILE.md or FILE.html
   --help                this page`,
+  whole: (found: string, low: number, high: number) =>
+    `Give a whole number from ${count(low)} to ${count(high)}. You entered ${found}.`,
   amount: (found: string) =>
     `Give an amount of money, 0 or more, in the survey's currency. You entered ${found}.`,
   briefForm: (found: string) => `Give a file name that ends in .md or .html. You entered ${found}.`,
