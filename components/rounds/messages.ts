@@ -30,7 +30,8 @@ export type FileAsked =
   | { is: "sheets"; kind: SheetKind | "all"; paper: Paper; year: number; month: number }
   | { is: "week-calendar"; alarm_min: number | null; now_ms: number }
   | { is: "month-calendar"; year: number; month: number; alarm_min: number | null; now_ms: number }
-  | { is: "table" };
+  | { is: "table" }
+  | { is: "log"; log: readonly LogEntry[] };
 
 export type RoundsAsk =
   | { kind: "rounds"; of: RoundsOf }

@@ -1,32 +1,29 @@
 import { select } from "d3-selection";
-import { html, LitElement, nothing } from "lit";
-import { parseIso } from "../../src/engine/weather/dates.ts";
+import { html, nothing } from "lit";
+import { fromDay } from "../../src/engine/weather/dates.ts";
 import type { LogEntry } from "../../src/survey/schema/log.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import { roundsPage as words } from "../../src/words/en/rounds-page.ts";
-import { type Formatter, formatter } from "../../src/words/format.ts";
 import { drawing } from "../charts/styles.ts";
 import { defineTextures } from "../charts/textures.ts";
 import { base, pressable } from "../look/base.ts";
 import { bedFacts } from "./bed-facts.ts";
-import { RoundsCompute } from "./compute.ts";
 import { entryLook } from "./entry-look.ts";
-import { type LogStore, PassingLogStore, stillWaiting } from "./log-store.ts";
-import type { FileAsked, RoundsAnswers, RoundsWithWeek } from "./messages.ts";
-import { type Monday, mondayLog, weekSaid } from "./monday.ts";
-import { mondayPart } from "./monday-part.ts";
-import { type MondayTyped, mondayBlank, readMonday } from "./monday-read.ts";
-import { printPages } from "./print-pages.ts";
+import { stillWaiting } from "./log-store.ts";
+import type { FileAsked, RoundsWithWeek } from "./messages.ts";
+import { monthsPart } from "./months-part.ts";
+import { firstPaper, type PaperChoice, paperPart } from "./paper-part.ts";
+import { printPages, saveText } from "./print-pages.ts";
+import { RoundsData } from "./rounds-data.ts";
 import { sheetLook } from "./sheet-look.ts";
-import { weekDrawn } from "./week-days.ts";
+import { tableLook } from "./table-look.ts";
+import { tankLook } from "./tank-look.ts";
 import { weekLook } from "./week-look.ts";
-import { weekAnswer, weekNotes, weekOnFoot, weekRest } from "./week-part.ts";
+import "./log.ts";
+import { weekSheet } from "./week-sheet.ts";
 
 export type RoundsPart = keyof typeof words.parts;
 const partNames = Object.keys(words.parts) as RoundsPart[];
-
-/** Typing settles for so long before the round is worked out again. */
-const settle_ms = 350;
 
 /**
  * The rounds of a site: this week's first, the months, what is printed, and the log.
@@ -42,41 +39,26 @@ const settle_ms = 350;
  * @fires log `{ entries }`: new lines of the log
  * @fires view `{ view }`: another part was opened
  */
-export class RoundsPlace extends LitElement {
+export class RoundsPlace extends RoundsData {
   static override properties = {
-    survey: { attribute: false },
-    record: { attribute: false },
-    log: { attribute: false },
-    store: { attribute: false },
-    today: {},
-    say: { attribute: false },
+    ...RoundsData.properties,
     view: {},
-    typed: { state: true },
-    told: { state: true },
-    busy: { state: true },
-    crash: { state: true },
     width: { state: true },
-    kept: { state: true },
+    month: { state: true },
+    paper: { state: true },
+    refused: { state: true },
   };
 
-  declare survey: Survey | null;
-  declare record: string | null;
-  declare log: readonly LogEntry[];
-  declare store: LogStore;
-  declare today: string;
-  declare say: Formatter;
   declare view: RoundsPart;
-  declare typed: MondayTyped;
-  declare told: RoundsAnswers["rounds"] | null;
-  declare busy: boolean;
-  declare crash: string;
   declare width: number;
-  declare kept: boolean;
+  /** Month of the table that is shown, 1–12; null: today's. */
+  declare month: number | null;
+  declare paper: PaperChoice;
+  /** Why a restriction was not added. */
+  declare refused: string;
 
-  static override styles = [base, pressable, drawing, sheetLook, entryLook, weekLook];
+  static override styles = [base, pressable, drawing, sheetLook, entryLook, weekLook, tankLook, tableLook];
 
-  private readonly compute = new RoundsCompute();
-  private timer = 0;
   private readonly sized = new ResizeObserver(([entry]) => {
     const width = Math.floor(entry?.contentRect.width ?? 0);
     if (width > 0 && width !== this.width) this.width = width;
@@ -85,47 +67,17 @@ export class RoundsPlace extends LitElement {
 
   constructor() {
     super();
-    this.survey = null;
-    this.record = null;
-    this.log = [];
-    this.store = new PassingLogStore();
-    this.today = "";
-    this.say = formatter("metric", undefined);
     this.view = "week";
-    this.typed = mondayBlank;
-    this.told = null;
-    this.busy = false;
-    this.crash = "";
     this.width = 0;
-    this.kept = false;
+    this.month = null;
+    this.paper = firstPaper;
+    this.refused = "";
   }
 
   override disconnectedCallback(): void {
-    clearTimeout(this.timer);
     this.sized.disconnect();
     this.measured = null;
-    this.compute.stop();
     super.disconnectedCallback();
-  }
-
-  private get firstDay(): number {
-    return parseIso(this.today) ?? 0;
-  }
-
-  /** The log with what waits to be taken. */
-  private get wholeLog(): readonly LogEntry[] {
-    return [...this.log, ...stillWaiting(this.store.waiting(), this.log)];
-  }
-
-  private get read() {
-    const { tanks } = this.survey!;
-    return readMonday(this.typed, tanks, this.say);
-  }
-
-  protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
-    if (changed.has("log") || changed.has("store")) this.store.taken(this.log);
-    const inputs = ["survey", "record", "log", "store", "today"];
-    if (inputs.some((name) => changed.has(name))) this.again(0);
   }
 
   protected override updated(): void {
@@ -139,56 +91,16 @@ export class RoundsPlace extends LitElement {
     if (inks && inks.childElementCount === 0) defineTextures(select(inks) as never);
   }
 
-  private again(wait_ms: number): void {
-    clearTimeout(this.timer);
-    if (!this.survey || !this.isConnected) return;
-    this.busy = true;
-    this.timer = window.setTimeout(() => void this.workOut(), wait_ms);
-  }
-
-  private async workOut(): Promise<void> {
-    const week = weekSaid(this.read.monday, this.firstDay, this.wholeLog);
-    try {
-      const of = { survey: this.survey!, record: this.record, week };
-      const told = await this.compute.ask({ kind: "rounds", of });
-      if (told === null) return;
-      this.told = told;
-      this.crash = "";
-    } catch (error) {
-      this.crash = error instanceof Error ? error.message : String(error);
-    }
-    this.busy = false;
-  }
-
-  private readonly type = (part: Partial<MondayTyped>): void => {
-    this.typed = { ...this.typed, ...part };
-    this.kept = false;
-    this.again(settle_ms);
-  };
-
-  private write(entries: readonly LogEntry[]): void {
-    this.store.add(entries);
-    this.dispatchEvent(new CustomEvent("log", { detail: { entries }, bubbles: true }));
-    this.requestUpdate();
-    this.again(0);
-  }
-
-  private readonly keepMonday = (): void => {
-    this.write(this.mondayLines(this.read.monday));
-    this.kept = true;
-  };
-
-  private mondayLines(monday: Monday): LogEntry[] {
-    return stillWaiting(mondayLog(monday, this.firstDay), this.wholeLog);
-  }
-
-  private async fileText(file: FileAsked): Promise<string> {
-    const told = await this.compute.ask({ kind: "file", file });
-    return told?.text ?? "";
-  }
-
   private readonly print = async (file: FileAsked): Promise<void> => {
     printPages(await this.fileText(file));
+  };
+
+  private readonly save = async (file: FileAsked, name: string, type: string): Promise<void> => {
+    saveText(name, type, await this.fileText(file));
+  };
+
+  private readonly change = (survey: Survey, said: string): void => {
+    this.dispatchEvent(new CustomEvent("change", { detail: { survey, words: said }, bubbles: true }));
   };
 
   private open(part: RoundsPart): void {
@@ -219,40 +131,83 @@ export class RoundsPlace extends LitElement {
         <p>${words.wrong[told.of]}</p>
         <ul>${told.faults.map(({ path, sentence }) => html`<li><code>${path}</code> ${sentence}</li>`)}</ul>
       </div>`;
-    return this.week(told.rounds);
+    if (told.rounds.rounding.length === 0) return html`<p class="lead">${words.noBeds}</p>`;
+    if (this.view === "months") return this.months(told.rounds);
+    if (this.view === "paper") return this.paperSheet();
+    return this.view === "log" ? this.logSheet(told.rounds) : this.weekSheet(told.rounds);
   }
 
-  private week(rounds: RoundsWithWeek) {
-    const beds = bedFacts(this.survey!);
-    const { monday, wrong } = this.read;
-    const parts = {
+  private months(rounds: RoundsWithWeek) {
+    const { say, width } = this;
+    return monthsPart({
       rounds,
-      beds,
-      drawn: weekDrawn(rounds.week, beds),
+      beds: bedFacts(this.survey!),
+      say,
+      month: this.month ?? fromDay(this.firstDay).month,
+      width,
+      choose: (month) => {
+        this.month = month;
+      },
+    });
+  }
+
+  private paperSheet() {
+    const { year, month } = fromDay(this.firstDay);
+    return paperPart({
+      choice: this.paper,
+      year,
+      month,
+      hasLog: this.wholeLog.length > 0,
+      now_ms: () => Date.now(),
+      change: (part) => {
+        this.paper = { ...this.paper, ...part };
+      },
+      print: this.print,
+      save: this.save,
+      saveLog: (name) => this.save({ is: "log", log: this.wholeLog }, name, "text/csv"),
+    });
+  }
+
+  private logSheet({ week }: RoundsWithWeek) {
+    return html`<gwb-rounds-log
+      .survey=${this.survey}
+      .week=${week}
+      .log=${this.wholeLog}
+      .waiting=${stillWaiting(this.store.waiting(), this.log).length}
+      .today=${this.firstDay}
+      .say=${this.say}
+      .readCsv=${(text: string) => this.compute.ask({ kind: "log", text })}
+      @write=${(event: CustomEvent<{ entries: LogEntry[] }>) => this.write(event.detail.entries)}
+    ></gwb-rounds-log>`;
+  }
+
+  private weekSheet(rounds: RoundsWithWeek) {
+    const { monday, wrong } = this.read;
+    return weekSheet({
+      rounds,
+      survey: this.survey!,
+      firstDay: this.firstDay,
       say: this.say,
       width: this.width,
-      print: () => {
-        const file = { is: "sheets", kind: "week", paper: "A4", year: 2000, month: 1 } as const;
-        void this.print(file);
-      },
-    };
-    return html`<div class="spread">
-      ${mondayPart({
+      busy: this.busy,
+      monday: {
         typed: this.typed,
         wrong,
-        survey: this.survey!,
-        firstDay: this.firstDay,
-        say: this.say,
         canKeep: this.mondayLines(monday).length > 0,
         kept: this.kept,
         change: this.type,
         keep: this.keepMonday,
-      })}
-      <div class="measured-sheet" aria-busy=${this.busy}>
-        ${weekAnswer(parts)}
-        ${this.width > 0 ? html`${weekOnFoot(parts)} ${weekRest(parts)}` : nothing} ${weekNotes(parts)}
-      </div>
-    </div>`;
+      },
+      refused: this.refused,
+      refuse: (why) => {
+        this.refused = why;
+      },
+      change: this.change,
+      print: () => {
+        const { year, month } = fromDay(this.firstDay);
+        void this.print({ is: "sheets", kind: "week", paper: this.paper.paper, year, month });
+      },
+    });
   }
 }
 

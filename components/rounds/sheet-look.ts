@@ -26,6 +26,9 @@ export const sheetLook = css`
   nav.parts button[aria-current] {
     font-weight: 650;
   }
+  .sheet-top {
+    margin-top: 1.4rem;
+  }
   .headline {
     max-width: 44rem;
     font-size: clamp(1.85rem, 1.1rem + 2.5vw, 2.8rem);

@@ -43,8 +43,6 @@ export function soilStrip(soil: SoilNow, name: string, width: number, say: Forma
   const mark = x(soil.bears);
   return svg`<svg viewBox="0 0 ${width} ${tall + 8}" width=${width} height=${tall + 8} role="img"
     aria-label=${soilWords.about(name, soil.missing_mm, soil.holds_mm, say)}>
-    <rect x="1" y="4" width=${inner} height=${tall} fill=${fills.earth}></rect>
-    <rect x="1" y="4" width=${Math.max(0, x(soil.high) - 1)} height=${tall} class="dry-back"></rect>
     <rect x="1" y="4" width=${Math.max(0, x(soil.high) - 1)} height=${tall} fill=${fills.tankBeyond}></rect>
     <rect x="1" y="4" width=${Math.max(0, x(soil.low) - 1)} height=${tall} fill=${fills.tank}></rect>
     <line class="shore" x1=${x(soil.middle)} x2=${x(soil.middle)} y1="4" y2=${tall + 4}></line>

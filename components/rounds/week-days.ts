@@ -20,6 +20,8 @@ export interface Stop {
   cycles: number;
   soak_min: number;
   litres: number;
+  /** "07:00–10:00", a run each. */
+  times: readonly { from: string; to: string }[];
   sentence: string;
   checkFirst: boolean;
 }
@@ -109,6 +111,7 @@ function stopOf(
     cycles,
     soak_min,
     litres,
+    times: watering.runs,
     sentence,
     checkFirst: code === "check-first",
   };

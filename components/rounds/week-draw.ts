@@ -1,6 +1,6 @@
 import { type SVGTemplateResult, svg } from "lit";
 import { weekPage } from "../../src/words/en/rounds-page.ts";
-import { fit, textWidth } from "../charts/measure.ts";
+import { fit } from "../charts/measure.ts";
 import { fills } from "../charts/textures.ts";
 import type { Stop, WeekDayDrawn, WeekDrawn } from "./week-days.ts";
 
@@ -20,7 +20,7 @@ function layoutOf(width: number): Layout {
   const isNarrow = width < narrow_px;
   return isNarrow
     ? { left: 22, right: width - 6, row: 50, top: 26, bar: 13, isNarrow }
-    : { left: 236, right: width - 8, row: 36, top: 26, bar: 15, isNarrow };
+    : { left: 262, right: width - 8, row: 36, top: 26, bar: 15, isNarrow };
 }
 
 /** One day's round: a line a bed, its runs on the clock, and the path of whoever walks from one to the next. */
@@ -120,9 +120,4 @@ function water(left: number, width: number, top: number, tall: number, tankShare
 
 function noTime(y: number, at: Layout) {
   return svg`<text class="tick" x=${at.left} y=${y + 5}>${weekPage.noTime}</text>`;
-}
-
-/** Whether words fit beside a drawing of this width. */
-export function roomFor(words: string, width: number): boolean {
-  return textWidth(words, 14) < width;
 }

@@ -76,13 +76,8 @@ export const weekLook = css`
     line-height: 1.25;
     overflow-wrap: anywhere;
   }
-  .dry-back {
-    fill: var(--paper);
-  }
   .bears {
     fill: none;
-    stroke: var(--paper);
-    stroke-width: 1.5;
     stroke: var(--ink);
     stroke-width: 2.5;
   }

@@ -89,6 +89,7 @@ function stopLine(stop: Stop, say: Formatter): TemplateResult {
   return html`<li>
     <span class="what"><strong>${stop.step === null ? nothing : html`<span class="step">${stop.step}</span> `}${stop.name}</strong>
       <span class="how-long">${minutesWords(stop)}</span>
+      <span>${words.from(stop.times)}</span>
       <span class="quiet">${say.litres(stop.litres)}</span></span>
     <span class="why">${stop.sentence}</span>
   </li>`;

@@ -1,5 +1,6 @@
 import { writeCalendar } from "../../src/files/calendar.ts";
 import { writeCsv } from "../../src/files/csv.ts";
+import { writeLog } from "../../src/files/log.ts";
 import { monthDays } from "../../src/report/month-days.ts";
 import { namesOf } from "../../src/report/rounds.ts";
 import { monthCalendar, weekCalendar } from "../../src/report/rounds-calendar.ts";
@@ -16,6 +17,8 @@ export function fileText({ worked, week, document }: Kept, file: FileAsked): str
   switch (file.is) {
     case "table":
       return writeCsv(roundsColumns, roundsRows(document));
+    case "log":
+      return writeLog(file.log);
     case "week-calendar":
       return writeCalendar(weekCalendar(worked, week, calendarWords, file));
     case "month-calendar":

@@ -12,6 +12,10 @@ interface Range {
 
 const plural = (n: number, one: string, many: string) => `${count(n)} ${n === 1 ? one : many}`;
 
+const numbers = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
+const smallNumber = (n: number) => numbers[n] ?? count(n);
+const capital = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
 export const roundsPage = {
   parts: {
     week: "This week",
@@ -75,8 +79,8 @@ export const weekPage = {
     const left =
       leave === 0
         ? ""
-        : ` ${leave === 1 ? "One is" : `${count(leave)} are`} left as ${leave === 1 ? "it is" : "they are"}.`;
-    return `Water ${plural(beds, "bed", "beds")} this week, on ${rounds}.${left}`;
+        : ` ${leave === 1 ? "One is" : `${capital(smallNumber(leave))} are`} left as ${leave === 1 ? "it is" : "they are"}.`;
+    return `Water ${beds === 1 ? "one bed" : `${smallNumber(beds)} beds`} this week, on ${rounds}.${left}`;
   },
   total: (litres: string, tank: string | null) =>
     tank === null ? `${litres} in all.` : `${litres} in all, ${tank} of it from tanks.`,
@@ -93,6 +97,8 @@ export const weekPage = {
     dawn === null || dusk === null ? "" : `dawn ${dawn}, dusk ${dusk}`,
   hoses: (moves: number) => (moves === 0 ? "" : plural(moves, "hose to lay", "hoses to lay")),
   walk: (metres: number) => (metres < 1 ? "" : `${count(Math.round(metres))} m on foot`),
+  from: (times: readonly { from: string; to: string }[]) =>
+    times.length === 0 ? "no time that fits" : `${times[0]!.from} to ${times.at(-1)!.to}`,
   noTime: "no time that fits",
   doesNotFit: (names: readonly string[]) => `Does not fit into the day’s hours: ${allOf(names)}.`,
   leave: "Left this week, and why",
@@ -104,7 +110,7 @@ export const weekPage = {
       ? "Every bed has water its plants can still reach"
       : `${allOf(dry)} ${dry.length === 1 ? "is" : "are"} past what the plants bear`,
   soilKey:
-    "Each trough is as long as what the roots’ soil can hold. Solid: water that is surely there. Thin hatching: it may be there, by the years and by what was not said. Earth: gone. The upright mark is what the plants bear: left of it they suffer.",
+    "Each trough is as long as what the roots’ soil can hold. Solid: water that is surely there. Thin hatching: it may be there, by the years and by what was not said. Blank: gone. The upright mark is what the plants bear: left of it they suffer.",
 } as const;
 
 export const soilWords = {

@@ -1,0 +1,158 @@
+import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from "lit";
+import type { GroundsRounds, RoundsBedMonth, RoundsWatering } from "../../src/report/rounds-schema.ts";
+import { minutesWords, monthNames, whenWords } from "../../src/words/en/rounds.ts";
+import { monthsPage as words } from "../../src/words/en/rounds-months.ts";
+import type { Formatter } from "../../src/words/format.ts";
+import type { BedFacts } from "./week-days.ts";
+
+export interface MonthParts {
+  rounds: GroundsRounds;
+  beds: ReadonlyMap<string, BedFacts>;
+  say: Formatter;
+  /** 1–12 */
+  month: number;
+  width: number;
+  choose(month: number): void;
+}
+
+/** Litres of each month by the table, middle and dry year; dry is null where the record has one year. */
+export function monthTotals({ months }: GroundsRounds): { middle_L: number; dry_L: number | null }[] {
+  return months.map(({ beds }) => {
+    const hasDry = beds.some(({ dry }) => dry !== null);
+    return {
+      middle_L: beds.reduce((sum, { month_L }) => sum + month_L, 0),
+      dry_L: hasDry ? beds.reduce((sum, { dry }) => sum + (dry?.month_L ?? 0), 0) : null,
+    };
+  });
+}
+
+/** The month table: one month at a time, the year beside it. */
+export function monthsPart(parts: MonthParts): TemplateResult {
+  const { rounds, say, month, choose } = parts;
+  const totals = monthTotals(rounds);
+  const this_L = totals[month - 1]!.middle_L;
+  const isMost = this_L > 0 && totals.every(({ middle_L }) => middle_L <= this_L);
+  const rows = rounds.months.find((one) => one.month === month)?.beds ?? [];
+  return html`<div class="measured-sheet sheet-top">
+    <h2 class="headline">${words.headline(month, say.litres(this_L), isMost)}</h2>
+    <label class="pick month-pick screen-only"><span>${words.month}</span>
+      <select @change=${(event: Event) => choose(Number((event.target as HTMLSelectElement).value))}>
+        ${monthNames.map((name, k) => html`<option value=${k + 1} ?selected=${k + 1 === month}>${name}</option>`)}
+      </select></label>
+    <section class="part">
+      <table class="rows wide">
+        <thead><tr>${words.head.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+        <tbody>${rows.map((row) => bedRows(row, parts))}</tbody>
+      </table>
+      <p class="key">${words.years(rounds.years.middle, rounds.years.dry)}</p>
+    </section>
+    <section class="part">
+      <h3 class="ruled">${words.year}</h3>
+      ${parts.width > 0 ? yearDrawing(totals, month, Math.min(parts.width, 760), say) : nothing}
+      <p class="key">${words.yearAbout}.</p>
+    </section>
+    ${programmePart(parts)} ${roundingPart(parts)}
+  </div>`;
+}
+
+function bedRows(row: RoundsBedMonth, { beds, say }: MonthParts): TemplateResult {
+  const name = beds.get(row.id)?.name ?? row.id;
+  const plants = row.plants.map(({ plants: n, litresEach, cansEach }) =>
+    words.plants(n, say.litres(litresEach), cansEach),
+  );
+  return html`<tr>
+      <th scope="row">${name}${plants.map((text) => html`<span class="below">${text}</span>`)}</th>
+      ${cells(row, say)}
+    </tr>
+    ${
+      row.dry
+        ? html`<tr class="second"><th scope="row"><span class="unseen">${name} </span>${words.dryRow}</th>${cells(row.dry, say)}</tr>`
+        : nothing
+    }`;
+}
+
+function cells(row: RoundsWatering, say: Formatter): TemplateResult {
+  const [, ...names] = words.head;
+  const isNone = row.minutes === 0;
+  const texts = isNone
+    ? [whenWords(row), "", "", "", "", ""]
+    : [
+        whenWords(row),
+        minutesWords(row),
+        say.litres(row.litres),
+        say.litres(row.month_L),
+        words.cm(row.wetted_m, say),
+        words.rain(row.leaveAfterRain_mm, say),
+      ];
+  return html`${texts.map((text, k) => html`<td class=${text === "" ? "empty" : ""}><span class="in-row">${names[k]}</span>${text}</td>`)}`;
+}
+
+/** Twelve months as upright bars on one line, the month shown filled, a dry year's height marked. */
+function yearDrawing(
+  totals: ReturnType<typeof monthTotals>,
+  month: number,
+  width: number,
+  say: Formatter,
+): SVGTemplateResult {
+  const tall = 170;
+  const most = Math.max(1, ...totals.flatMap(({ middle_L, dry_L }) => [middle_L, dry_L ?? 0]));
+  const step = width / 12;
+  const y = (L: number) => tall - 26 - (L / most) * (tall - 56);
+  const bar = Math.min(40, step * 0.6);
+  return svg`<svg viewBox="0 0 ${width} ${tall}" width=${width} height=${tall} role="img" aria-label=${words.yearAbout}>
+    <line class="ground" x1="0" x2=${width} y1=${tall - 26} y2=${tall - 26}></line>
+    ${totals.map(({ middle_L, dry_L }, k) => {
+      const x = step * k + (step - bar) / 2;
+      const isShown = k + 1 === month;
+      return svg`<rect class=${isShown ? "bar" : "bar hollow"} x=${x} y=${y(middle_L)} width=${bar} height=${tall - 26 - y(middle_L)}></rect>
+        ${dry_L === null || dry_L < 1 ? svg`` : svg`<line class="span" x1=${x - 4} x2=${x + bar + 4} y1=${y(dry_L)} y2=${y(dry_L)}></line>`}
+        <text class=${isShown ? "tick full" : "tick"} x=${x + bar / 2} y=${tall - 8} text-anchor="middle">${say.month(k, width < 480 ? "narrow" : "short")}</text>
+        ${isShown && middle_L > 0 ? svg`<text class="tick full" x=${Math.min(width - 50, Math.max(50, x + bar / 2))} y=${Math.min(y(middle_L), y(dry_L ?? 0)) - 8} text-anchor="middle">${say.litres(middle_L)}</text>` : svg``}`;
+    })}
+  </svg>`;
+}
+
+const share = (given: number, need: number) => (need > 0 ? given / need - 1 : 0);
+
+function programmePart({ rounds, beds, say }: MonthParts): TemplateResult {
+  const { programme } = rounds;
+  if (!programme)
+    return html`<section class="part"><h3 class="ruled">${words.programme}</h3><p class="rest">${words.noProgramme}</p></section>`;
+  return html`<section class="part">
+    <h3 class="ruled">${words.programme}</h3>
+    <p class="lead">${words.programmeSays(programme.startTimes, programme.days)}</p>
+    <table class="rows">
+      <thead><tr>${words.programmeHead.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+      <tbody>${programme.beds.map(
+        ({
+          id,
+          minutes,
+          cost,
+        }) => html`<tr><th scope="row">${beds.get(id)?.name ?? id}</th><td>${minutes} min</td>
+          <td>${words.over(share(cost.given_L_year, cost.need_L_year))}</td>
+          <td>${words.stress(cost.stressDays_year - cost.needStressDays_year)}</td></tr>`,
+      )}</tbody>
+    </table>
+    <p class="small-head">${words.percent}</p>
+    <ol class="percents">${programme.percentByMonth.map(
+      (percent, k) => html`<li><span>${say.month(k, "short")}</span> ${percent}</li>`,
+    )}</ol>
+  </section>`;
+}
+
+function roundingPart({ rounds, beds }: MonthParts): TemplateResult {
+  const { overShare, stressDays_year } = rounds.bounds;
+  return html`<section class="part">
+    <h3 class="ruled">${words.rounding}</h3>
+    <p class="key">${words.roundingLead(overShare, stressDays_year)}</p>
+    <table class="rows">
+      <thead><tr>${words.roundingHead.map((name) => (name ? html`<th scope="col">${name}</th>` : html`<td></td>`))}</tr></thead>
+      <tbody>${rounds.rounding.map(
+        ({ id, allYears, within }) => html`<tr><th scope="row">${beds.get(id)?.name ?? id}</th>
+          <td>${words.over(share(allYears.given_L_year, allYears.need_L_year))}</td>
+          <td>${words.stress(allYears.stressDays_year - allYears.needStressDays_year)}</td>
+          <td>${within ? words.within : words.beyond}</td></tr>`,
+      )}</tbody>
+    </table>
+  </section>`;
+}
