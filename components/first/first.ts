@@ -1,22 +1,8 @@
-import { html, LitElement, nothing, type TemplateResult } from "lit";
+import { html, LitElement, nothing } from "lit";
 import type { FirstOutcome } from "../../src/report/first-answer.ts";
-import { openGarden_m2 } from "../../src/survey/first/drawn.ts";
-import {
-  type FirstEntries,
-  type FirstEntry,
-  madeEntries,
-  sixEntries,
-} from "../../src/survey/first/entries.ts";
-import type { FirstLead, FirstMeasure } from "../../src/survey/first/lead.ts";
-import {
-  entryWords,
-  firstWords,
-  gardenEntry,
-  mulchEntry,
-  roofEntry,
-  tankEntry,
-} from "../../src/words/en/first.ts";
-import { speakFirst } from "../../src/words/first-spoken.ts";
+import { type FirstEntries, type FirstEntry, madeEntries } from "../../src/survey/first/entries.ts";
+import type { FirstMeasure } from "../../src/survey/first/lead.ts";
+import { firstWords } from "../../src/words/en/first.ts";
 import "../fields/choice.ts";
 import type { Entry } from "../fields/entry.ts";
 import "../fields/entry.ts";
@@ -24,13 +10,16 @@ import type { App } from "../frame/app.ts";
 import { sheetLook } from "../frame/look.ts";
 import { sitePath } from "../frame/route.ts";
 import { base, pressable } from "../look/base.ts";
+import { allEntries } from "./all-entries.ts";
+import { answerPart, headlineText, waitingPart } from "./answer-part.ts";
+import { asides } from "./asides.ts";
 import { type Begun, forgetBegun, keepBegun, readBegun } from "./begun.ts";
 import { keepFirst } from "./keep.ts";
+import { type KeepParts, keepPart } from "./keep-part.ts";
 import { firstLook } from "./look.ts";
 import "./place-field.ts";
-import { readSize, type SizeName, shownText, sizeUnit } from "./sizes.ts";
 import { type StandIn, standInPlace } from "./stand-in-place.ts";
-import { type TapeRow, tape, tapeLook, withRow } from "./tape.ts";
+import { type TapeRow, tapeLook, withRow } from "./tape.ts";
 import "./thirst-field.ts";
 import "./today-field.ts";
 import { workFirst } from "./work.ts";
@@ -63,6 +52,7 @@ export class First extends LitElement {
     name: { state: true },
     keeping: { state: true },
     notKept: { state: true },
+    isSeen: { state: true },
   };
 
   declare app: App;
@@ -77,7 +67,12 @@ export class First extends LitElement {
   declare name: string | null;
   declare keeping: boolean;
   declare notKept: string;
+  /** Whether the answer itself is in view: else it is said again below. */
+  declare isSeen: boolean;
 
+  private readonly sight = new IntersectionObserver(([entry]) => {
+    this.isSeen = entry?.isIntersecting ?? true;
+  });
   private saying: ReturnType<typeof setTimeout> | undefined;
 
   static override styles = [base, pressable, sheetLook, firstLook, tapeLook];
@@ -93,16 +88,26 @@ export class First extends LitElement {
     this.name = null;
     this.keeping = false;
     this.notKept = "";
+    this.isSeen = true;
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
+    // what has the focus is not to lie under the answer that is said again below
+    document.documentElement.style.setProperty("scroll-padding-bottom", "6rem");
     if (this.made.length > 0) void this.work();
     else void this.warmUp();
   }
 
+  protected override firstUpdated(): void {
+    const answer = this.renderRoot.querySelector(".answer");
+    if (answer) this.sight.observe(answer);
+  }
+
   override disconnectedCallback(): void {
     clearTimeout(this.saying);
+    this.sight.disconnect();
+    document.documentElement.style.removeProperty("scroll-padding-bottom");
     super.disconnectedCallback();
   }
 
@@ -168,9 +173,7 @@ export class First extends LitElement {
   private sayLater(outcome: FirstOutcome): void {
     clearTimeout(this.saying);
     this.saying = setTimeout(() => {
-      const { first, headline } = speakFirst(outcome, this.app.say);
-      const words = headline.map((part) => (typeof part === "string" ? part : part.figure)).join("");
-      this.app.speak([first, words].filter(Boolean).join(" "));
+      this.app.speak(headlineText(outcome, this.app.say));
     }, pause_ms);
   }
 
@@ -181,152 +184,31 @@ export class First extends LitElement {
         ${this.answer()}
       </section>
       <div class="spread">
-        <div class="entries">${this.sixEntries()} ${this.seventh()}</div>
-        <div class="margin">${this.asides()}</div>
+        <div class="entries">${allEntries({ begun: this.begun, say: this.app.say, put: (entries, typed) => this.put(entries, typed) })}</div>
+        <div class="margin">
+          ${asides({
+            entries: this.entries,
+            outcome: this.outcome,
+            rows: this.rows,
+            standIn: this.standIn,
+            say: this.app.say,
+            toEntry: (entry) => this.toEntry(entry),
+            measure: (what) => void this.keep(measureAt[what]),
+          })}
+        </div>
       </div>
-      ${this.keepPart()}
-      <p class="echo" aria-hidden="true">${this.echo()}</p>
+      ${this.made.length > 0 ? keepPart(this.keepParts) : nothing}
+      ${
+        this.outcome
+          ? html`<p class="echo ${this.isSeen ? "unseen-while-above" : ""}" aria-hidden="true">${headlineText(this.outcome, this.app.say)}</p>`
+          : nothing
+      }
     `;
   }
 
   private answer() {
     if (this.faults.length > 0) return html`<p class="headline">${this.faults[0]}</p>`;
-    const { outcome } = this;
-    if (!outcome)
-      return html`<p class="headline ${this.isWorking ? "quiet" : ""}">
-          ${this.isWorking ? firstWords.working : firstWords.begin}
-        </p>
-        <p class="lead">${firstWords.lead}</p>`;
-    const { first, headline, after } = speakFirst(outcome, this.app.say);
-    return html`${first ? html`<p class="first">${first}</p>` : nothing}
-      <p class="headline">
-        ${headline.map((part) => (typeof part === "string" ? part : html`<span class="figure">${part.figure}</span>`))}
-      </p>
-      <p class="lead">${after.map((sentence) => `${sentence} `)}</p>`;
-  }
-
-  private echo(): string {
-    if (!this.outcome) return "";
-    return speakFirst(this.outcome, this.app.say)
-      .headline.map((part) => (typeof part === "string" ? part : part.figure))
-      .join("");
-  }
-
-  private sixEntries() {
-    const { place, thirst, grass = false, mulched, tank } = this.entries;
-    return html`
-      <div class="entry half" data-entry="place">
-        <gwb-place-field
-          .place=${place ?? null}
-          @change=${(event: CustomEvent) => this.put({ place: event.detail.place ?? undefined })}
-        ></gwb-place-field>
-      </div>
-      <div class="entry half" data-entry="garden">${this.size("garden", gardenEntry, "garden_m2")}</div>
-      <div class="entry whole" data-entry="thirst">
-        <gwb-thirst-field
-          .value=${thirst}
-          .grass=${grass}
-          @change=${(event: CustomEvent) => this.put({ thirst: event.detail.thirst, grass: event.detail.grass || undefined })}
-        ></gwb-thirst-field>
-      </div>
-      <div class="entry" data-entry="mulch">
-        <gwb-choice
-          .label=${mulchEntry.label}
-          .hint=${mulchEntry.hint}
-          .options=${[{ value: true, words: mulchEntry.yes }, { value: false, words: mulchEntry.no }]}
-          .value=${mulched}
-          @change=${(event: CustomEvent) => this.put({ mulched: event.detail.value })}
-        ></gwb-choice>
-      </div>
-      <div class="entry" data-entry="roof">${this.size("roof", roofEntry, "roof_m2")}</div>
-      <div class="entry" data-entry="tank">
-        ${this.size("tank", tankEntry, "tank")}
-        <gwb-choice
-          .label=${tankEntry.which}
-          .options=${[{ value: true, words: tankEntry.there }, { value: false, words: tankEntry.thought }]}
-          .value=${tank?.isThere ?? this.begun.typed.tankIsThere !== "no"}
-          .isShort=${true}
-          @change=${(event: CustomEvent) => {
-            const isThere = event.detail.value === true;
-            this.put(tank ? { tank: { ...tank, isThere } } : {}, { tankIsThere: isThere ? "yes" : "no" });
-          }}
-        ></gwb-choice>
-      </div>
-    `;
-  }
-
-  private size(
-    name: SizeName,
-    words: { label: string; hint: string },
-    field: "garden_m2" | "roof_m2" | "tank",
-  ) {
-    const { system } = this.app.say;
-    const text = shownText(name, this.begun.typed, system);
-    const read = readSize(name, text, system);
-    const change = (event: CustomEvent<{ text: string }>) => {
-      const typed = { [name]: event.detail.text, [`${name}-in`]: system };
-      const now = readSize(name, event.detail.text, system);
-      const value = "value" in now ? now.value : undefined;
-      const isThere = this.begun.typed.tankIsThere !== "no";
-      const entry = field === "tank" && value !== undefined ? { capacity_L: value, isThere } : value;
-      this.put({ [field]: entry }, typed);
-    };
-    return html`<gwb-entry
-      .label=${words.label}
-      .hint=${words.hint}
-      .text=${text}
-      .unit=${sizeUnit(name, system)}
-      .keys=${"decimal"}
-      .width=${9}
-      .error=${"wrong" in read ? read.wrong : ""}
-      @change=${change}
-    ></gwb-entry>`;
-  }
-
-  private seventh() {
-    return html`<div class="entry whole" data-entry="today">
-      <gwb-today-field
-        .today=${this.entries.today}
-        .typed=${this.begun.typed}
-        .system=${this.app.say.system}
-        @change=${(event: CustomEvent) => this.put({ today: event.detail.today }, event.detail.typed)}
-      ></gwb-today-field>
-    </div>`;
-  }
-
-  private asides() {
-    const { outcome, made, standIn } = this;
-    const open = sixEntries.filter((entry) => !made.includes(entry));
-    return html`
-      ${outcome?.lead ? this.narrow(outcome.lead) : nothing}
-      ${this.rows.length > 1 ? tape(this.rows, outcome?.area_m2 ?? openGarden_m2, this.app.say) : nothing}
-      ${outcome ? note(firstWords.howSure, firstWords.howSureWords(this.app.say.number(outcome.draws), String(outcome.years))) : nothing}
-      ${standIn && outcome ? note(firstWords.standIn, standIn.words) : nothing}
-      ${
-        outcome && open.length > 0
-          ? note(
-              firstWords.openHead,
-              firstWords.open(this.app.say.list(open.map((entry) => firstWords.openNames[entry]))),
-            )
-          : nothing
-      }
-      ${note(entryWords.cautions, html`${entryWords.measureCaution} ${this.entries.tank ? entryWords.tankCaution : nothing}`)}
-    `;
-  }
-
-  private narrow(lead: FirstLead) {
-    const share =
-      lead.share !== null && lead.share >= 0.05 ? firstWords.ofWidth(this.app.say.share(lead.share)) : "";
-    if (lead.is === "years") return note(firstWords.narrow, `${firstWords.narrowYears} ${share}`);
-    const words =
-      lead.is === "entry" ? firstWords.narrowEntry[lead.entry] : firstWords.narrowMeasure[lead.what];
-    const go =
-      lead.is === "entry"
-        ? html`<button type="button" class="plain" @click=${() => this.toEntry(lead.entry)}>${firstWords.toEntry}</button>`
-        : html`<button type="button" class="plain" @click=${() => void this.keep(measureAt[lead.what])}>
-            ${firstWords.toMeasure}
-          </button>`;
-    return note(firstWords.narrow, html`${words}${share ? html`, ${share}` : "."} ${go}`);
+    return this.outcome ? answerPart(this.outcome, this.app.say) : waitingPart(this.isWorking);
   }
 
   private toEntry(entry: FirstEntry): void {
@@ -335,34 +217,18 @@ export class First extends LitElement {
     part?.focus({ preventScroll: true });
   }
 
-  private keepPart() {
-    const { place } = this.entries;
-    if (this.made.length === 0) return nothing;
-    return html`<section class="section keep" aria-labelledby="keep-name">
-      <h3 id="keep-name">${firstWords.keep}</h3>
-      <p class="lead">${place ? firstWords.keepLead : firstWords.keepPlace}</p>
-      ${
-        place
-          ? html`<div class="row">
-              <gwb-entry
-                .label=${firstWords.keepName}
-                .hint=${firstWords.keepNameHint}
-                .text=${this.name ?? place.name}
-                .width=${26}
-                @change=${(event: CustomEvent<{ text: string }>) => {
-                  event.stopPropagation();
-                  this.name = event.detail.text;
-                }}
-              ></gwb-entry>
-              <button type="button" class="press primary" ?disabled=${this.keeping} @click=${() => void this.keep("")}>
-                ${this.keeping ? firstWords.keeping : firstWords.keepButton}
-              </button>
-            </div>`
-          : nothing
-      }
-      ${this.notKept ? html`<p class="in-the-way" role="alert">${this.notKept}</p>` : nothing}
-      <p><button type="button" class="plain" @click=${this.again}>${firstWords.again}</button></p>
-    </section>`;
+  private get keepParts(): KeepParts {
+    return {
+      place: this.entries.place ?? null,
+      name: this.name,
+      isKeeping: this.keeping,
+      notKept: this.notKept,
+      setName: (name) => {
+        this.name = name;
+      },
+      keep: () => void this.keep(""),
+      again: this.again,
+    };
   }
 
   /** Makes a site of the entries, and goes to it: to what is to be measured, or to its answer. */
@@ -392,10 +258,6 @@ export class First extends LitElement {
     this.faults = [];
     this.toEntry("place");
   };
-}
-
-function note(head: string, words: string | TemplateResult): TemplateResult {
-  return html`<div class="note" role="note"><strong>${head}</strong> ${words}</div>`;
 }
 
 function rowOf({ need_kL, area_m2 }: FirstOutcome, entry: FirstEntry, made: readonly FirstEntry[]): TapeRow {

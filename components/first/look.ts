@@ -75,25 +75,23 @@ export const firstLook = css`
     color: var(--ink);
   }
   .echo {
-    display: none;
+    position: sticky;
+    z-index: 2;
+    bottom: 0;
+    margin: 1rem calc(-1 * clamp(1rem, 4vw, 3.25rem)) 0;
+    padding: 0.55rem clamp(1rem, 4vw, 3.25rem);
+    border-top: 1.5px solid var(--rule);
+    background: var(--paper);
+    font-weight: 650;
+    line-height: 1.3;
+  }
+  .echo.unseen-while-above {
+    visibility: hidden;
   }
   @media (max-width: 40rem) {
     .entry,
     .half {
       grid-column: span 6;
-    }
-    .echo:not(:empty) {
-      position: sticky;
-      z-index: 2;
-      bottom: 0;
-      display: block;
-      margin: 1rem calc(-1 * clamp(1rem, 4vw, 3.25rem)) 0;
-      padding: 0.55rem clamp(1rem, 4vw, 3.25rem);
-      border-top: 1.5px solid var(--rule);
-      background: var(--paper);
-      font-size: 1rem;
-      font-weight: 650;
-      line-height: 1.3;
     }
   }
   @media print {

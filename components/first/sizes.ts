@@ -30,14 +30,14 @@ const sizes = {
   summer: {
     unit: "kL",
     low: 0,
-    high: 1_000_000,
+    high: 50_000,
     label: todayEntry.summer,
     wanted: (_: string, high: string) => todayEntry.billWanted(high),
   },
   winter: {
     unit: "kL",
     low: 0,
-    high: 1_000_000,
+    high: 50_000,
     label: todayEntry.winter,
     wanted: (_: string, high: string) => todayEntry.billWanted(high),
   },

@@ -1,4 +1,4 @@
-import { css, html, nothing } from "lit";
+import { html, nothing } from "lit";
 import { frameWords, keptWords } from "../../src/words/en/frame.ts";
 import { keeping } from "../frame/keeping.ts";
 import { sheetLook } from "../frame/look.ts";
@@ -7,6 +7,7 @@ import type { Fault, VersionLine } from "../kept/answers.ts";
 import { Answered, NotReached } from "../kept/sites-api.ts";
 import { base, pressable } from "../look/base.ts";
 import { takeOut } from "../start/deleted.ts";
+import { versionsLook } from "./look.ts";
 import { saveSurveyFile } from "./save-file.ts";
 
 const shownAtFirst = 25;
@@ -38,63 +39,7 @@ export class Versions extends PlaceElement {
   /** The version whose list is there. */
   private listedFor = "";
 
-  static override styles = [
-    base,
-    pressable,
-    sheetLook,
-    css`
-      .versions {
-        max-width: 43rem;
-        margin-top: 0.5rem;
-        padding: 0;
-        list-style: none;
-      }
-      .versions > li {
-        display: grid;
-        grid-template-columns: 7.5rem minmax(0, 1fr) auto;
-        gap: 0.1rem 1.2rem;
-        padding: 0.6rem 0;
-        border-bottom: 1px solid var(--hair);
-      }
-      .versions .what {
-        overflow-wrap: anywhere;
-        white-space: pre-line;
-      }
-      .now {
-        font-weight: 650;
-      }
-      select {
-        min-height: 2.2rem;
-        border: 0;
-        border-bottom: 2px dashed var(--ink);
-        background: transparent;
-      }
-      option {
-        background: var(--leaf);
-        color: var(--ink);
-      }
-      .files {
-        padding: 0;
-        list-style: none;
-      }
-      .files li {
-        padding: 0.35rem 0;
-      }
-      @media (max-width: 40rem) {
-        .versions > li {
-          grid-template-columns: minmax(0, 1fr);
-        }
-      }
-      @media (pointer: coarse) {
-        select,
-        .files a {
-          display: inline-flex;
-          align-items: center;
-          min-height: 44px;
-        }
-      }
-    `,
-  ];
+  static override styles = [base, pressable, sheetLook, versionsLook];
 
   constructor() {
     super();
