@@ -30,6 +30,17 @@ export interface Drawn {
   follow?(i: number, reading: boolean): void;
 }
 
+/** A list of sentences, or one that writes each when it is read. */
+export interface Readings {
+  readonly length: number;
+  at(i: number): string | undefined;
+}
+
+/** Readings written one by one as they are read: a drawing that is redrawn often has hundreds. */
+export function readingsOf(length: number, write: (i: number) => string): Readings {
+  return { length, at: (i) => (i >= 0 && i < length ? write(i) : undefined) };
+}
+
 export interface Chart {
   /** Names the CSV file. */
   id: string;
@@ -37,7 +48,7 @@ export interface Chart {
   /** What a person who does not see the drawing should know is in it. */
   about: string;
   /** One sentence a reading, spoken and shown; none where there is nothing to read along. */
-  readings: readonly string[];
+  readings: Readings;
   /** Shorter ones to show where the drawing itself writes the rest. */
   shown?: readonly string[];
   /** The reading that the ruler stands at first. */

@@ -118,7 +118,9 @@ export class Plate extends LitElement {
     drawn.follow?.(this.at, this.reading);
     const ruler = this.renderRoot.querySelector<HTMLInputElement>(".ruler");
     if (!ruler) return;
-    const { left, right } = drawn.isUneven ? { left: drawn.at(this.at), right: drawn.at(this.at) } : drawn.ruler;
+    const { left, right } = drawn.isUneven
+      ? { left: drawn.at(this.at), right: drawn.at(this.at) }
+      : drawn.ruler;
     ruler.style.left = `${left - 7}px`;
     ruler.style.width = `${right - left + 14}px`;
     ruler.style.pointerEvents = drawn.isUneven ? "none" : "";
@@ -143,7 +145,7 @@ export class Plate extends LitElement {
   protected override render() {
     const { chart } = this;
     if (!chart) return nothing;
-    const text = chart.readings[this.at] ?? "";
+    const text = chart.readings.at(this.at) ?? "";
     return html`
       <figure aria-labelledby="finding">
         <figcaption><h3 id="finding">${chart.finding}</h3></figcaption>

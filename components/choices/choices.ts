@@ -13,6 +13,7 @@ import { linkTo } from "./link.ts";
 import type { GivenWeather, Told, ToldFault } from "./messages.ts";
 import { paper } from "./paper.ts";
 import { answerPart } from "./parts/answer.ts";
+import { contents, refused } from "./parts/around.ts";
 import { briefPart } from "./parts/brief.ts";
 import { budgetPart } from "./parts/budget.ts";
 import { measuresPart } from "./parts/measures.ts";
@@ -29,8 +30,6 @@ const firstDraws = 200;
 const seed = 1;
 /** After so long without another change of a quote the rest is worked out again. */
 const calm_ms = 900;
-
-type Part = keyof typeof choicesPage.parts;
 
 /**
  * Choices: is another tank worth it, or what else first. The answer in a sentence with its width, measures and their
@@ -255,7 +254,7 @@ export class Choices extends LitElement {
   protected override render() {
     const { now, choices, faults } = this;
     if (!now) return html`<p class="headline">${choicesPage.noSurvey}</p>`;
-    if (faults.length > 0) return this.refused();
+    if (faults.length > 0) return refused(faults);
     if (!choices) return html`<p class="headline" role="status">${choicesPage.working}</p>`;
     const screen: Screen = {
       choices,
@@ -271,35 +270,12 @@ export class Choices extends LitElement {
     };
     const today = new Intl.DateTimeFormat(undefined, { dateStyle: "long" }).format(new Date());
     const { version, copied, copyLink } = this;
-    return html`${this.contents()}
+    return html`${contents(this.renderRoot)}
       <div class=${this.isWorking && !this.isStale ? "busy" : ""} aria-busy=${this.isWorking ? "true" : nothing}>
         ${answerPart(screen)} ${measuresPart(screen)} ${sizesPart(screen)} ${budgetPart(screen)} ${sharesPart(screen)}
         ${moneyPart(screen)} ${surePart(screen)} ${weatherPart(screen)}
         ${briefPart(screen, { version, today, copied, copyLink })}
       </div>`;
-  }
-
-  private contents() {
-    const to = (event: Event, part: string) => {
-      event.preventDefault();
-      const section = this.renderRoot.querySelector<HTMLElement>(`#${part}`);
-      section?.scrollIntoView();
-      section?.focus({ preventScroll: true });
-    };
-    return html`<nav class="contents screen-only" aria-label=${choicesPage.contents}>
-      ${(Object.keys(choicesPage.parts) as Part[]).map(
-        (part) =>
-          html`<button class="plain" @click=${(event: Event) => to(event, part)}>${choicesPage.parts[part]}</button>`,
-      )}
-    </nav>`;
-  }
-
-  private refused() {
-    const isCrash = this.faults.every(({ path }) => path === "");
-    return html`<div role="alert">
-      <p class="lead">${isCrash ? choicesPage.crashed : choicesPage.faults(this.faults.length)}</p>
-      <ul>${this.faults.map(({ path, sentence }) => html`<li><code>${path}</code> ${sentence}</li>`)}</ul>
-    </div>`;
   }
 }
 

@@ -107,6 +107,7 @@ export const paper = css`
     .paper .scroll {
       margin-top: 7pt;
       overflow: visible;
+      break-inside: avoid;
     }
     .paper tr,
     .paper li {

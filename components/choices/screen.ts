@@ -60,9 +60,11 @@ export function saidOf(survey: Survey, currency: string | null, say: Formatter):
   const added = measures.flatMap(({ addTank }) => addTank ?? []);
   const named = new Map([...beds, ...roofs, ...tanks, ...added].map(({ id, name }) => [id, name]));
   const measureNames = new Map<string, string>(measures.map(({ id, name }) => [id, name]));
+  const water = (kL: number) => (say.system === "us" ? say.yearly(kL) : `${words.kL(kL)}${NBSP}kL`);
   return {
-    say,
-    water: (kL) => (say.system === "us" ? say.yearly(kL) : `${words.kL(kL)}${NBSP}kL`),
+    // one figure is written one way, in sentences and on drawings
+    say: { ...say, yearly: water, yearlyBare: say.system === "us" ? say.yearlyBare : words.kL },
+    water,
     money: words.money,
     measure: (id) => measureNames.get(id) ?? choicesPage.waterToNeed,
     bed: (id) => named.get(id) ?? id,

@@ -211,6 +211,12 @@ export const choicesStyles = css`
   .ruled.money {
     min-width: 58rem;
   }
+  .ruled.ban td {
+    min-width: 8.2rem;
+  }
+  section > .scroll {
+    margin-top: 2.4rem;
+  }
   .under-table {
     margin-top: 0.4rem;
     color: var(--grey);

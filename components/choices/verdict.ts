@@ -71,6 +71,13 @@ export function setName(ids: readonly string[], said: Said): string {
   return names.length === 0 ? choicesPage.needAlone : said.list(names);
 }
 
+/** The same, but the plan as chosen by that name. */
+export function setOrPlan(ids: readonly string[], plan: readonly string[], said: Said): string {
+  const set = ids.filter((id) => id !== waterToNeed);
+  const isPlan = set.length > 1 && set.length === plan.length && set.every((id) => plan.includes(id));
+  return isPlan ? choicesPage.planAsChosen : setName(ids, said);
+}
+
 /** How wide the answer is: by draws where there are any, else by the record's years. */
 export function widthSentences({ mains, spread }: GroundsChoices, said: Said): string[] {
   const { p10, p50, p90 } = spread?.giveUp_kL_year ?? { p10: null, p50: null, p90: null };

@@ -30,7 +30,7 @@ export function drawBudget(
   const dearest = Math.max(1, ...steps.map(({ cost }) => cost), budget ?? 0) * 1.06;
   const top = 52;
   const bottom = top + PLOT_PX;
-  const y = scaleLinear([Math.min(0, ...saved), Math.max(0.1, ...saved) * 1.12], [bottom, top]);
+  const y = scaleLinear([Math.min(0, ...saved), Math.max(0.1, ...saved) * 1.32], [bottom, top]);
   const ticks = y.ticks(5);
   const left = axisRoom(ticks.map((t) => say.number(t)));
   const right = width - 6;
@@ -72,6 +72,14 @@ export function drawBudget(
     width: (k + 1 < steps.length ? x(steps[k + 1]!.cost) : right) - x(step.cost) + 6,
     height: 8,
   }));
+  // words stand above the steps, not on the hatching
+  boxes.push(
+    ...steps.map((_, k) => ({
+      ...boxes[k]!,
+      y: y(saved[k]!),
+      height: Math.max(8, bottom - y(saved[k]!)),
+    })),
+  );
   if (budget !== null) {
     const at = x(budget);
     const text = words.budget(money(budget));

@@ -12,7 +12,7 @@ const BAR_PX = 54;
 const LINE_PX = 27;
 const TOP_PX = 4;
 
-/** One bar of mains water, each part led by a thread to its own line of words below, the last part uppermost. */
+/** One bar of mains water, each part led by a thread to its own line of words below. */
 export function drawShares(node: SVGSVGElement, { parts }: Parts, width: number, say: Formatter): Drawn {
   const svg = select<SVGSVGElement, undefined>(node);
   defineTextures(svg);
@@ -35,24 +35,35 @@ export function drawShares(node: SVGSVGElement, { parts }: Parts, width: number,
   });
   const middles = parts.map(({ from_kL, length_kL }) => x(from_kL + length_kL / 2));
   const foot = bottom + 18 + 42;
+  const isToTheLeft = (at: number) => at > width * 0.6;
+  const places = parts.map((_, k) => k);
+  // words run away from their thread, so that no thread goes through them
+  const lines = [
+    ...places.filter((k) => isToTheLeft(middles[k]!)),
+    ...places.filter((k) => !isToTheLeft(middles[k]!)).reverse(),
+  ];
   parts.forEach((part, k) => {
-    const y = foot + (parts.length - 1 - k) * LINE_PX + 12;
+    const y = foot + lines.indexOf(k) * LINE_PX + 12;
     const volume = say.yearly(part.share_kL);
-    const room = textWidth(volume, 15, 650) + 12;
     const at = middles[k]!;
-    const isRight = at > width * 0.6;
-    const nameWidth = Math.max(40, (isRight ? at - 14 : width - at - 14) - room);
-    const name = fit(part.name, nameWidth, 15, 500);
+    const isLeft = isToTheLeft(at);
+    const volumeWidth = textWidth(volume, 15, 650) + 12;
+    const name = fit(part.name, width - volumeWidth - 14, 15, 500);
+    const whole_px = textWidth(name, 15, 500) + volumeWidth;
+    // where there is no room beside the thread, the words stand under its end
+    const from = isLeft ? Math.max(at - 10, whole_px) : Math.min(at + 10, width - whole_px);
+    const isBeside = isLeft ? from < at : from > at;
+    const end = isBeside ? `V${y - 5}H${at + (isLeft ? -6 : 6)}` : `V${y - 15}`;
     svg
       .append("path")
       .attr("class", "thread-line")
-      .attr("d", `M${at},${bottom + 1}V${y - 5}H${at + (isRight ? -6 : 6)}`);
+      .attr("d", `M${at},${bottom + 1}${end}`);
     const text = svg
       .append("text")
       .attr("class", "word")
-      .attr("x", at + (isRight ? -10 : 10))
+      .attr("x", from)
       .attr("y", y)
-      .attr("text-anchor", isRight ? "end" : "start");
+      .attr("text-anchor", isLeft ? "end" : "start");
     text.append("tspan").text(`${name}  `);
     text.append("tspan").attr("class", "strong").text(volume);
     text.append("title").text(part.name);

@@ -12,8 +12,8 @@ import { drawTape } from "../tape.ts";
 import { bandOf, type SizeCurve, sizeText, unitOf, yearlyIn } from "./prepare.ts";
 
 const words = choicesPlates.sizes;
-/** Room for the marks' names above the plot. */
-const MARKS_PX = 44;
+/** A line of the marks' names above the plot. */
+const MARK_PX = 19;
 const PLOT_PX = 260;
 
 type Row = SizeCurve["rows"][number];
@@ -28,15 +28,17 @@ export function drawSizes(node: SVGSVGElement, curve: SizeCurve, width: number, 
     most_kL ?? 0,
     0.1,
   );
-  const top = 26 + MARKS_PX;
-  const bottom = top + PLOT_PX;
-  const y = scaleLinear([0, v(most) * 1.06], [bottom, top]);
+  const y = scaleLinear([0, v(most) * 1.06], [0, 1]);
   const ticks = y.ticks(4);
   const left = axisRoom(ticks.map((t) => say.number(t)));
   const right = width - 6;
   const largest = rows.at(-1)?.capacity_L ?? 1;
   const x = scaleLinear([0, say.volume(largest)], [left, right]);
   const xOf = (row: Pick<Row, "capacity_L">) => x(say.volume(row.capacity_L));
+  const set = setMarks(curve, xOf, left, right, say);
+  const top = 34 + MARK_PX * Math.max(1, ...set.map(({ line }) => line + 1));
+  const bottom = top + PLOT_PX;
+  y.range([bottom, top]);
   hairlines(svg, y, ticks, {
     left,
     right,
@@ -47,7 +49,7 @@ export function drawSizes(node: SVGSVGElement, curve: SizeCurve, width: number, 
   });
   sizeAxis(svg, x, bottom, width, say);
   band(svg, rows, xOf, (kL) => y(v(kL)));
-  const marks = drawMarks(svg, curve, { xOf, y: (kL) => y(v(kL)), bottom, left, right }, say);
+  const marks = drawMarks(svg, set, { xOf, y: (kL) => y(v(kL)), top, bottom });
   writeCallouts(
     svg,
     callouts(curve, xOf, (kL) => y(v(kL))),
@@ -141,7 +143,13 @@ interface SetMark {
 }
 
 /** Sets the names of the sizes marked, each over its stroke, in as few lines as hold them apart. */
-function setMarks({ marked }: SizeCurve, xOf: (row: Row) => number, left: number, right: number, say: Formatter): SetMark[] {
+function setMarks(
+  { marked }: SizeCurve,
+  xOf: (row: Row) => number,
+  left: number,
+  right: number,
+  say: Formatter,
+): SetMark[] {
   const names = { today: words.today, quoted: words.quoted, enough: words.enoughMark };
   const ends: number[] = [];
   return marked.map((row) => {
@@ -158,12 +166,23 @@ function setMarks({ marked }: SizeCurve, xOf: (row: Row) => number, left: number
 function drawMarks(svg: Svg, marks: readonly SetMark[], { xOf, y, top, bottom }: Plot): Box[] {
   const bases = marks.map(({ line }) => top - 8 - line * MARK_PX);
   marks.forEach(({ row }, k) => {
-    svg.append("line").attr("class", "leader").attr("x1", xOf(row)).attr("x2", xOf(row)).attr("y1", bases[k]! + 4).attr("y2", bottom);
+    svg
+      .append("line")
+      .attr("class", "leader")
+      .attr("x1", xOf(row))
+      .attr("x2", xOf(row))
+      .attr("y1", bases[k]! + 4)
+      .attr("y2", bottom);
   });
   return marks.map(({ row, text, from }, k) => {
     const at = xOf(row);
     svg.append("text").attr("class", "mark").attr("x", from).attr("y", bases[k]!).text(text);
-    svg.append("circle").attr("class", row.mark === "today" ? "dot" : "dot hollow").attr("cx", at).attr("cy", y(bandOf(row).middle)).attr("r", 4.5);
+    svg
+      .append("circle")
+      .attr("class", row.mark === "today" ? "dot" : "dot hollow")
+      .attr("cx", at)
+      .attr("cy", y(bandOf(row).middle))
+      .attr("r", 4.5);
     return { x: at - 2, y: top, width: 4, height: bottom - top };
   });
 }

@@ -1,6 +1,5 @@
 import { html, nothing } from "lit";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
-import { note } from "../../answer/parts.ts";
 import type { Screen } from "../screen.ts";
 import { underSentence, verdict, widthSentences } from "../verdict.ts";
 import { drawsLine } from "./sure.ts";
@@ -21,10 +20,8 @@ export function answerPart(screen: Screen) {
         ${drawsLine(screen)} ${sides(screen)}
       </div>
       <div class="margin">
-        ${note(
-          choicesPage.cautions,
-          html`${choices.beforeWork.map((words) => html`<span class="said">${words}</span> `)}`,
-        )}
+        <p class="note">${choicesPage.reading}</p>
+        <p class="note">${choicesPage.draws.what}</p>
       </div>
     </div>
   </section>`;
@@ -40,7 +37,7 @@ function sides({ choices, said }: Screen) {
   </tr>`;
   return html`<table class="ruled small">
     <caption>${words.name}</caption>
-    <thead><tr>${words.columns.map((column, k) => (k === 0 ? html`<td></td>` : html`<th scope="col">${column}</th>`))}</tr></thead>
+    <thead><tr>${words.columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
     <tbody>
       ${row(words.today, choices.mains.today_kL_year, null)}
       ${row(words.need, toNeed.plan_kL_year, toNeed.giveUp_kL_year.p50)}

@@ -5,8 +5,9 @@ import type { SurveyMeasure } from "../../../src/survey/survey.ts";
 import { proposalSentence } from "../../../src/words/en/choices.ts";
 import { measuresPage } from "../../../src/words/en/choices-measures.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { note } from "../../answer/parts.ts";
 import { withChosen, withProposal } from "../edits.ts";
-import { measureOf, type Screen } from "../screen.ts";
+import { measureOf, type Said, type Screen } from "../screen.ts";
 import { quotePart } from "./quote.ts";
 
 type Row = GroundsChoices["measures"][number];
@@ -29,7 +30,13 @@ export function measuresPart(screen: Screen) {
         }
         ${proposals(screen)}
       </div>
-      <div class="margin"><p class="note">${measuresPage.lead}</p></div>
+      <div class="margin">
+        <p class="note">${measuresPage.lead}</p>
+        ${note(
+          choicesPage.cautions,
+          html`${choices.beforeWork.map((words) => html`<span class="said">${words}</span> `)}`,
+        )}
+      </div>
     </div>
   </section>`;
 }
@@ -61,7 +68,7 @@ function verdictOf({ said }: Screen, row: Row): string {
   const saves =
     row.after_kL_year < 0 && row.worth === "saves-nothing"
       ? measuresPage.takes(said.water(-row.after_kL_year))
-      : measuresPage.saves(said.water(row.alone_kL_year), said.water(row.after_kL_year));
+      : savesWords(said, row.alone_kL_year, row.after_kL_year);
   const { verdict } = measuresPage;
   const cost = said.money(row.cost);
   const npv = row.npv ?? 0;
@@ -77,6 +84,11 @@ function verdictOf({ said }: Screen, row: Row): string {
   }
 }
 
+function savesWords(said: Said, alone_kL: number, after_kL: number): string {
+  const [alone, after] = [said.water(alone_kL), said.water(after_kL)];
+  return alone === after ? measuresPage.savesBoth(after) : measuresPage.saves(alone, after);
+}
+
 function proposals(screen: Screen) {
   const { choices, said, acts, survey } = screen;
   const { proposals: rows } = choices;
@@ -87,8 +99,10 @@ function proposals(screen: Screen) {
     const proposed = measure as SurveyMeasure | null;
     const saves =
       alone_kL_year === null || after_kL_year === null
-        ? measuresPage.free
-        : measuresPage.saves(said.water(alone_kL_year), said.water(after_kL_year));
+        ? code === "over-need"
+          ? measuresPage.free
+          : ""
+        : savesWords(said, alone_kL_year, after_kL_year);
     const upTo =
       worthUpTo === null
         ? ""

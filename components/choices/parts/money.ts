@@ -1,13 +1,14 @@
 import { html, nothing } from "lit";
 import { measuresPage } from "../../../src/words/en/choices-measures.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { NBSP } from "../../../src/words/format.ts";
 import { sharesChart } from "../../charts/shares/chart.ts";
 import { prepareShares } from "../../charts/shares/prepare.ts";
 import type { Screen } from "../screen.ts";
 
 /** What each member of the plan brings, and what it would bring first and last. */
 export function sharesPart(screen: Screen) {
-  const { choices, said, say } = screen;
+  const { choices, said } = screen;
   if (choices.shares.length === 0) return nothing;
   const parts = prepareShares(choices.shares, said.measure);
   const words = measuresPage.shares;
@@ -15,7 +16,7 @@ export function sharesPart(screen: Screen) {
     <h2 id="shares-name">${choicesPage.parts.shares}</h2>
     <div class="spread">
       <div class="main">
-        <gwb-plate .chart=${screen.chart("shares", choices.shares, () => sharesChart(parts, say))}></gwb-plate>
+        <gwb-plate .chart=${screen.chart("shares", choices.shares, () => sharesChart(parts, said.say))}></gwb-plate>
       </div>
       <div class="margin">
         <p class="note">${words.what}</p>
@@ -65,7 +66,7 @@ export function moneyPart(screen: Screen) {
 }
 
 function percent(share: number, { say }: Screen): string {
-  return `${say.number(share * 100, 1)} %`;
+  return `${say.number(share * 100, 1)}${NBSP}%`;
 }
 
 function moneyLine({ choices, said, say }: Screen, row: Screen["choices"]["measures"][number]) {

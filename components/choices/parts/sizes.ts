@@ -1,5 +1,6 @@
 import { html, nothing } from "lit";
 import type { GroundsChoices } from "../../../src/report/choices-schema.ts";
+import type { Survey } from "../../../src/survey/survey.ts";
 import { measuresPage } from "../../../src/words/en/choices-measures.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
 import { sizeChart } from "../../charts/size-curve/chart.ts";
@@ -12,7 +13,7 @@ type BanBed = GroundsChoices["rainOnly"][number];
 
 /** How large a tank: the curve, why it flattens, and what lives under a ban. */
 export function sizesPart(screen: Screen) {
-  const { choices, state, said, say } = screen;
+  const { choices, state, said, survey } = screen;
   const ids = [...new Set(choices.sizes.map(({ tank }) => tank))];
   const tank = ids.find((id) => id === state.tank) ?? ids.at(-1);
   const row = choices.tanks.find((each) => each.tank === tank);
@@ -23,15 +24,23 @@ export function sizesPart(screen: Screen) {
         ${
           tank === undefined
             ? html`<p class="lead">${words.none}</p>`
-            : html`<gwb-plate .chart=${screen.chart(`sizes ${tank}`, choices.sizes, () =>
-                sizeChart(prepareSizes(choices, tank, said.tank(tank)), say),
+            : html`<gwb-plate .chart=${screen.chart(`sizes ${tank}`, choices.measures, () =>
+                sizeChart(prepareSizes(choices, tank, said.tank(tank), quotesOf(survey, tank)), said.say),
               )}>${ids.length > 1 ? chooser(screen, ids, tank) : nothing}</gwb-plate>`
         }
-        ${row ? byRoof(screen, row) : nothing} ${ban(screen, row)}
+        ${row ? byRoof(screen, row) : nothing}
       </div>
-      <div class="margin">${row ? why(screen, row) : nothing}</div>
+      <div class="margin">${row ? why(screen, row) : nothing} <p class="note">${words.money}</p></div>
     </div>
+    ${ban(screen, row)}
   </section>`;
+}
+
+/** Measures that build this tank or resize it. */
+function quotesOf({ measures = [] }: Survey, tank: string): string[] {
+  return measures
+    .filter(({ addTank, resizeTank }) => addTank?.id === tank || resizeTank?.tank === tank)
+    .map(({ id }) => id);
 }
 
 function chooser({ said, acts }: Screen, ids: readonly string[], tank: string) {
@@ -65,25 +74,35 @@ function byRoof({ said, say }: Screen, { byRoof: rows }: TankRow) {
   </table>`;
 }
 
-/** Beds under a ban on mains watering: on the tank at each size marked, and on rain alone. */
+/** Beds under a ban on mains watering: on the tank at each size marked, or on rain alone. */
 function ban({ choices, said, say }: Screen, row: TankRow | undefined) {
-  const onTank = (row?.ban ?? []).flatMap(({ capacity_L, beds }) =>
-    beds.map((bed) => ({ size: sizeText(capacity_L, say), bed })),
-  );
-  const rows = [...onTank, ...choices.rainOnly.map((bed) => ({ size: words.rainAlone, bed }))];
-  if (rows.length === 0) return nothing;
-  const line = ({ size, bed }: { size: string; bed: BanBed }) => html`<tr>
-    <th scope="row">${size}</th>
-    <td class="text">${said.bed(bed.bed)}</td>
-    <td>${say.number(bed.stressDays_year, 0)}</td>
-    <td>${say.number(bed.longestDry_days, 0)}</td>
-    <td>${bed.lives ? words.lives : html`<strong>${words.dies}</strong>`}</td>
-  </tr>`;
+  const sizes = row?.ban ?? [];
+  const ids = [...new Set(sizes.flatMap(({ beds }) => beds.map(({ bed }) => bed)))];
+  if (ids.length + choices.rainOnly.length === 0) return nothing;
+  const cell = (bed: BanBed | undefined) =>
+    bed
+      ? html`<td>${bed.lives ? words.lives : html`<strong>${words.dies}</strong>`}<br /><span class="quiet">${words.banDays(
+          say.number(bed.stressDays_year, 0),
+          say.number(bed.longestDry_days, 0),
+        )}</span></td>`
+      : html`<td></td>`;
+  const none = sizes.find(({ capacity_L }) => capacity_L === 0)?.beds ?? [];
+  const tanks = sizes.filter(({ capacity_L }) => capacity_L > 0);
+  const rain = new Map([...none, ...choices.rainOnly].map((bed) => [bed.bed, bed]));
   return html`<div class="scroll" tabindex="0" role="region" aria-label=${words.banHeading}>
-      <table class="ruled">
+      <table class="ruled ban">
         <caption>${words.banHeading}</caption>
-        <thead><tr>${words.banColumns.map((column, k) => html`<th scope="col" class=${k === 1 ? "text" : ""}>${column}</th>`)}</tr></thead>
-        <tbody>${rows.map(line)}</tbody>
+        <thead><tr>
+          <th scope="col">${words.banBed}</th>
+          <th scope="col">${words.rainAlone}</th>
+          ${tanks.map(({ capacity_L }) => html`<th scope="col">${words.banTank(sizeText(capacity_L, say))}</th>`)}
+        </tr></thead>
+        <tbody>${[...new Set([...ids, ...choices.rainOnly.map(({ bed }) => bed)])].map(
+          (id) => html`<tr>
+            <th scope="row">${said.bed(id)}</th>
+            ${cell(rain.get(id))} ${tanks.map(({ beds }) => cell(beds.find(({ bed }) => bed === id)))}
+          </tr>`,
+        )}</tbody>
       </table>
     </div>
     <p class="under-table">${words.banRule}</p>`;

@@ -1,8 +1,9 @@
 import { html, nothing } from "lit";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
 import { unknownAdvice, unknownName } from "../../../src/words/en/unknowns.ts";
+import { planOf } from "../edits.ts";
 import type { Screen } from "../screen.ts";
-import { setName } from "../verdict.ts";
+import { setOrPlan } from "../verdict.ts";
 
 const words = choicesPage.draws;
 const mostUnknown = 5;
@@ -50,11 +51,13 @@ export function surePart(screen: Screen) {
   </section>`;
 }
 
-function rivals({ choices, said }: Screen) {
+function rivals({ choices, said, survey }: Screen) {
+  const plan = planOf(survey);
+  const setOf = (ids: readonly string[]) => setOrPlan(ids, plan, said);
   const spread = choices.spread!;
   const [first, second] = spread.rivals;
   if (!first || !second) return html`<p class="lead">${words.one}</p>`;
-  const [one, other] = [setName(first.measures, said), setName(second.measures, said)];
+  const [one, other] = [setOf(first.measures), setOf(second.measures)];
   const n = String(Math.round(100 * spread.chance[0]![1]!));
   const range = (low: string, high: string) => html`${low} to ${high}`;
   return html`<p class="lead capital">${spread.isDraw ? words.isDraw(one, other) : words.notDraw(one, other, n)}</p>
@@ -64,7 +67,7 @@ function rivals({ choices, said }: Screen) {
         <thead><tr>${words.columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
         <tbody>
           ${spread.rivals.map(({ measures, saved_kL_year: saved, npv }, k) => {
-            const name = setName(measures, said);
+            const name = setOf(measures);
             return html`<tr>
               <th scope="row" class="capital">${name}</th>
               <td>${saved.p10 === null ? "" : range(said.water(saved.p10), said.water(saved.p90!))}</td>

@@ -17,13 +17,6 @@ export function weatherPart(screen: Screen) {
     <div class="spread">
       <div class="main">
         <p class="lead">${words.lead}</p>
-        <div class="scroll" tabindex="0" role="region" aria-label=${words.caption}>
-          <table class="ruled">
-            <caption>${words.caption}</caption>
-            <thead><tr>${words.columns.map((column, k) => html`<th scope="col" class=${k > 3 ? "text" : ""}>${column}</th>`)}</tr></thead>
-            <tbody>${choices.scenarios.map((row) => line(screen, row))}</tbody>
-          </table>
-        </div>
         ${isStale ? html`<p class="quiet">${choicesPage.stale}</p>` : nothing}
       </div>
       <div class="margin">
@@ -32,6 +25,13 @@ export function weatherPart(screen: Screen) {
           ${ask(screen)}
         </details>
       </div>
+    </div>
+    <div class="scroll" tabindex="0" role="region" aria-label=${words.caption}>
+      <table class="ruled">
+        <caption>${words.caption}</caption>
+        <thead><tr>${words.columns.map((column, k) => html`<th scope="col" class=${k > 3 ? "text" : ""}>${column}</th>`)}</tr></thead>
+        <tbody>${choices.scenarios.map((row) => line(screen, row))}</tbody>
+      </table>
     </div>
   </section>`;
 }
@@ -44,7 +44,7 @@ function line({ choices, said, say }: Screen, row: Screen["choices"]["scenarios"
     of.reliability.find(({ tank }) => tank === row.breaksFirst)?.reliability ?? 0;
   return html`<tr>
     <th scope="row">${weather(row.code)}</th>
-    <td>${say.depth(row.rain_mm_year)}</td>
+    <td>${say.number(say.depthValue(row.rain_mm_year), say.system === "us" ? 1 : 0)} ${say.depthSymbol}</td>
     <td>${said.water(row.plan_kL_year)}</td>
     <td>${row.giveUp_kL_year.p50 === null ? "–" : said.water(row.giveUp_kL_year.p50)}</td>
     <td class="text">${change?.isChange ? setName(row.measures, said) : words.stays}</td>

@@ -2,9 +2,8 @@
 export const measuresPage = {
   lead: "Tick what belongs to the plan. What a measure saves by itself stands beside what it saves once all the others are done: that is what the next one really brings.",
   none: "The survey holds no measures yet. What the survey itself suggests stands below.",
-  alone: (kL: string) => `${kL} a year by itself`,
-  after: (kL: string) => `${kL} after the others`,
   saves: (alone: string, after: string) => `Saves ${alone} a year by itself, ${after} after the others.`,
+  savesBoth: (kL: string) => `Saves ${kL} a year, by itself and after the others.`,
   takes: (more: string) => `Takes ${more} more a year after the others.`,
   verdict: {
     pays: (npv: string, cost: string) => `At ${cost} it pays: worth ${npv} more than it costs.`,
@@ -56,12 +55,16 @@ export const measuresPage = {
     roofHeading: "If more or less roof ran into it",
     roofColumns: ["Roof, against the plan", "Saved a year"],
     banHeading: "If mains watering were banned",
-    banColumns: ["Tank", "Bed", "Days short a year", "Longest dry, days", "Lives?"],
+    banBed: "Bed",
+    banTank: (size: string) => `tank of ${size}`,
+    banDays: (short: string, dry: string) => `${short} days short, ${dry} dry in a row`,
+    money:
+      "What is enough for the water says nothing of the money: each quote is weighed above, under Measures.",
     lives: "lives",
     dies: "dries out",
     banRule:
-      "Taken to live where the root zone is never next to dry for more than a fortnight: a rule of ours.",
-    rainAlone: "rain alone",
+      "Days short are days a year on which plants get less than they could use. Taken to live where the root zone is never next to dry for more than a fortnight: a rule of ours.",
+    rainAlone: "on rain alone",
     weight: (size: string, tonnes: string) =>
       `${size} full weighs ${tonnes} tonnes: its footing is an engineer’s to say.`,
   },

@@ -14,6 +14,8 @@ export interface TankFacts {
 export const choicesPage = {
   name: "Choices",
   question: "Is another tank worth it, or what else first?",
+  reading:
+    "What a measure brings depends on what is done beside it, so every set of measures is run by itself through the whole record; nothing is added up. A tank is judged like every other measure: by the mains water that it takes the place of, and by its money.",
   yes: (pays: readonly TankFacts[], others: number) =>
     `Yes, at these quotes: ${allOf(pays.map(({ name, saved, cost }) => `“${name}” saves ${saved} a year for ${cost} and pays`))}${
       others === 0
@@ -38,6 +40,7 @@ export const choicesPage = {
     `; ${quoted(names)} for ${cost} bring it to ${saved}.`,
   bestNone: "; nothing that is quoted is worth buying beside it at these prices.",
   bestNoMeasures: ".",
+  planAsChosen: "the plan as chosen",
   needAlone: "watering to need alone",
   waterToNeed: "Watering to need",
   working: "Working out what each measure does, together and apart …",
@@ -49,7 +52,7 @@ export const choicesPage = {
     `${allOf(beds)} ${beds.length === 1 ? "gets" : "get"} less than ${beds.length === 1 ? "it needs" : "they need"} today, ${short} a year short in all. That comes before any saving.`,
   sides: {
     name: "Two ways to water, side by side",
-    columns: ["", "Mains water a year", "Given up in the middle year"],
+    columns: ["How it is watered", "Mains water a year", "Given up in the middle year"],
     today: "As watered today",
     need: "The plan, every bed to its need",
     least: "The plan, no bed more than today",
@@ -87,7 +90,7 @@ export const choicesPage = {
       "What is done",
       "Saved a year, eight of ten",
       "Present value, eight of ten",
-      "Does no worse than the best in",
+      "Does better than the best in",
     ],
     rivals: "Sets told apart under the same draws",
     ofHundred: (n: string) => `${n} of 100`,

@@ -1,11 +1,10 @@
 /** Words of the drawings of choices: findings, axes, labels, readings, columns. Figures come in as text. */
 export const choicesPlates = {
   sizes: {
-    enough: (name: string, size: string) => `${name}: from ${size} on, more tank adds next to nothing`,
-    roof: (name: string, size: string) =>
-      `${name}: ${size} is all that its roof can fill; more tank adds next to nothing`,
+    enough: (name: string, size: string) => `${name}: past ${size} more tank adds next to nothing`,
+    nonePays: (quotes: number) =>
+      quotes === 1 ? "; the size quoted is not worth its money" : "; no size quoted is worth its money",
     nothing: (name: string) => `${name}: nothing is asked of it, so no size of it saves mains water`,
-    beyondPlan: (name: string, size: string) => `${name}: ${size} would be enough for its roof and draw`,
     about: (name: string) =>
       `Mains water that ${name} takes the place of in a year, against its size: the middle year, a dry and a wet one, and eight years of ten between the edges.`,
     axis: (unit: string) => `${unit} of mains water a year`,
@@ -13,10 +12,9 @@ export const choicesPlates = {
     middle: "middle year",
     dry: (year: string) => `dry year, ${year}`,
     wet: (year: string) => `wet year, ${year}`,
-    most: "all that roof and draw allow",
     today: "today",
-    quoted: "quoted",
-    enoughMark: "enough",
+    quoted: "quote",
+    enoughMark: "95 % of all at",
     reading: (of: {
       size: string;
       mean: string;
