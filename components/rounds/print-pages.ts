@@ -10,8 +10,8 @@ const alone = `
  * @returns takes them away again
  */
 export function placePages(sheets: string): () => void {
-  const made = new DOMParser().parseFromString(sheets, "text/html");
-  const look = [...made.querySelectorAll("style")].map((style) => style.textContent ?? "").join("\n");
+  const { look, rest: without } = partStyle(sheets);
+  const made = new DOMParser().parseFromString(without, "text/html");
   const { rest, pages } = partRules(look);
   const host = document.createElement("div");
   host.className = "pages-to-print";
@@ -30,6 +30,12 @@ export function placePages(sheets: string): () => void {
     host.remove();
     document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== outer);
   };
+}
+
+/** A document's style and the document without it: the page's policy lets no style stand in what is read. */
+export function partStyle(sheets: string): { look: string; rest: string } {
+  const style = /<style>([\s\S]*?)<\/style>/;
+  return { look: style.exec(sheets)?.[1] ?? "", rest: sheets.replace(style, "") };
 }
 
 /** Rules of the page's size count in the document alone. */

@@ -147,9 +147,14 @@ export const sheetLook = css`
     .spread {
       display: block;
     }
-    .part,
-    .day {
+    .day,
+    .tank,
+    li {
       break-inside: avoid;
+    }
+    .ruled,
+    h4 {
+      break-after: avoid;
     }
   }
 `;

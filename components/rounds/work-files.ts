@@ -46,6 +46,7 @@ function sheets(
     ),
     surveyVersion: fingerprint(survey),
     paper,
+    withCards: kind === "cards" || kind === "all",
     words: sheetWords,
   });
 }

@@ -49,16 +49,18 @@ export interface SheetAsk {
   outlines: ReadonlyMap<string, readonly (readonly [number, number])[]>;
   surveyVersion: string;
   paper: Paper;
+  /** Whether a card for each bed goes with them; it does unless said. */
+  withCards?: boolean;
   words: SheetWords;
 }
 
 /** Sheets to print: the week's tick list where there is a week, a wall sheet for each month, a card for each bed. */
 export function roundsSheets(ask: SheetAsk): string {
-  const { document, months, paper, words } = ask;
+  const { document, months, paper, withCards = true, words } = ask;
   const parts = [
     ...(document.week ? [weekSheet(ask, document.week)] : []),
     ...months.map((month) => wallSheet(ask, month)),
-    cards(ask),
+    ...(withCards ? [cards(ask)] : []),
     notes(ask),
   ];
   return `<!doctype html>
@@ -107,7 +109,7 @@ function wallSheet(ask: SheetAsk, { year, month, days }: SheetAsk["months"][numb
 ${table(words.wallHead, cells, "wall")}
 <p>${text(words.check)}</p>
 ${monthGrid(days, numbers, words)}
-${closed.length > 0 ? list(closed) : ""}
+${closed.length > 0 ? `<div class="small">${list(closed)}</div>` : ""}
 ${footer(ask)}
 </section>`;
 }
@@ -181,7 +183,7 @@ function weekSheet(ask: SheetAsk, week: RoundsWeek): string {
       blank,
     ]);
     const note = left.length > 0 ? `<p>${text(help ?? "")}</p>` : "";
-    return `<h2>${text(words.day(date))}</h2>${table(words.weekHead, cells)}${note}`;
+    return `<h2>${text(words.day(date))}</h2>${table(words.weekHead, cells, "ticks")}${note}`;
   });
   const rain = week.days.map(({ date }) => `${text(words.day(date))} ${blank}`).join("<br>");
   const leave = week.beds.flatMap(({ id, leave: why }) => (why ? [`${names.bed(id)}. ${why.sentence}`] : []));

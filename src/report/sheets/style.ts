@@ -5,22 +5,40 @@ export function sheetStyle(paper: Paper): string {
   return `
 @page { size: ${paper === "A4" ? "A4" : "8.5in 11in"} portrait; margin: 12mm; }
 * { box-sizing: border-box; }
-body { margin: 0 auto; max-width: 190mm; padding: 4mm; color: #000; background: #fff; font: 13pt/1.3 "Source Serif 4", Georgia, "Times New Roman", serif; font-variant-numeric: lining-nums tabular-nums; }
+body { margin: 0 auto; max-width: 190mm; padding: 4mm; color: #000; background: #fff; font: 13pt/1.3 "Source Serif 4 Variable", "Source Serif 4", Georgia, "Times New Roman", serif; font-variant-numeric: lining-nums tabular-nums; }
+@media print {
+body { max-width: none; padding: 0; }
+}
 section { break-before: page; }
 section:first-of-type, .card + .card { break-before: auto; }
-h1 { font-size: 24pt; line-height: 1.1; margin: 0 0 2mm; }
+h1 { font-size: 22pt; line-height: 1.1; margin: 0 0 2mm; }
 h2 { font-size: 17pt; line-height: 1.2; margin: 5mm 0 2mm; break-after: avoid; }
 p { margin: 0 0 2mm; }
 table { width: 100%; border-collapse: collapse; margin: 2mm 0 4mm; }
 th, td { border-bottom: 0.4pt solid #000; padding: 1.4mm 1.5mm; text-align: left; vertical-align: top; }
 th { border-bottom-width: 1.2pt; font-size: 11pt; }
 tr { break-inside: avoid; }
-.wall td { font-size: 13pt; padding: 1mm 1.5mm; }
-.wall td:nth-child(4), .wall td:nth-child(5) { white-space: nowrap; }
+.wall td { font-size: 13pt; line-height: 1.2; padding: 0.8mm 1.5mm; }
+.wall { table-layout: fixed; }
+.wall th:nth-child(1) { width: 20%; }
+.wall th:nth-child(2) { width: 14%; }
+.wall th:nth-child(3) { width: 19%; }
+.wall th:nth-child(4) { width: 12%; }
+.wall th:nth-child(5) { width: 14%; }
+.ticks { table-layout: fixed; }
+.ticks th:nth-child(1) { width: 13mm; }
+.ticks th:nth-child(2) { width: 15mm; }
+.ticks th:nth-child(4) { width: 31mm; }
+.ticks th:nth-child(5) { width: 21mm; }
+.ticks th:nth-child(6) { width: 21mm; }
+.ticks td { padding-block: 1mm; }
+.ticks .small { display: block; line-height: 1.25; }
+.ticks .blank { min-width: 17mm; }
+.wall td:nth-child(4) { white-space: nowrap; }
 .wall td:first-child { font-weight: 700; }
 .dry { font-size: 11pt; }
 .grid { table-layout: fixed; break-inside: avoid; }
-.grid td { height: 11mm; padding: 0.5mm 1mm; border: 0.4pt solid #000; font-size: 12pt; }
+.grid td { height: 10mm; line-height: 1.1; padding: 0.5mm 1mm; border: 0.4pt solid #000; font-size: 12pt; }
 .grid b { display: block; font-size: 10pt; font-weight: 400; }
 .card { break-inside: avoid; border: 1pt solid #000; padding: 4mm; margin: 0 0 6mm; }
 .number { white-space: nowrap; }
@@ -28,7 +46,8 @@ tr { break-inside: avoid; }
 .place { float: right; width: 50mm; height: 34mm; border: 0.4pt dashed #000; margin: 0 0 2mm 4mm; padding: 2mm; font-size: 10pt; }
 .tick { display: inline-block; width: 5mm; height: 5mm; border: 1pt solid #000; vertical-align: -0.8mm; }
 .blank { display: inline-block; min-width: 22mm; border-bottom: 0.6pt solid #000; }
-.small, .small li { font-size: 10pt; }
+.small, .small li { font-size: 10pt; line-height: 1.25; }
+.small > ul { columns: 2; }
 ul { margin: 0; padding-left: 5mm; }
 footer { font-size: 10pt; border-top: 0.4pt solid #000; margin-top: 4mm; padding-top: 1mm; }
 `;
