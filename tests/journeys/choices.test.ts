@@ -1,0 +1,186 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { type ChoicesHarness, choicesHarness } from "../components/choices/harness/serve.ts";
+import { launchBrowser } from "../helpers/browser.ts";
+import { textOf } from "../helpers/worked.ts";
+
+let harness: ChoicesHarness;
+let browser: Browser;
+let wrong: string[] = [];
+
+beforeAll(async () => {
+  [harness, browser] = await Promise.all([
+    choicesHarness(JSON.parse(textOf("demo/school.survey.json")), textOf("demo/seattle.csv")),
+    launchBrowser(),
+  ]);
+}, 120_000);
+
+afterEach(async () => {
+  for (const context of browser.contexts()) await context.close();
+  expect(wrong).toEqual([]);
+  wrong = [];
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await harness?.stop();
+});
+
+async function open(options: BrowserContextOptions = {}, at = ""): Promise<Page> {
+  const context = await browser.newContext({ locale: "en-US", ...options });
+  const page = await context.newPage();
+  page.setDefaultTimeout(25_000);
+  page.on("pageerror", (error) => wrong.push(error.message));
+  page.on("console", (said) => {
+    if (said.type() === "error" && !said.location().url.endsWith("favicon.ico")) wrong.push(said.text());
+  });
+  await page.goto(`${harness.address}${at}`);
+  await page.locator(".headline", { hasText: "Watering to need" }).waitFor();
+  return page;
+}
+
+const drawn = (page: Page) => page.getByText("200 draws made").first().waitFor();
+const line = (page: Page, name: string) =>
+  page.getByRole("listitem").filter({ has: page.getByLabel(name, { exact: true }) });
+
+test("a committee member goes from the survey to the printed brief", async () => {
+  const page = await open();
+  const headline = page.locator(".headline");
+  expect(await headline.textContent()).toMatch(
+    /^No: of the 3 tanks and roofs quoted none is worth its money/,
+  );
+  await page
+    .getByText(/get less than they need today/)
+    .first()
+    .waitFor();
+  await drawn(page);
+  await page
+    .getByText(/in eight of ten of 200 draws/)
+    .first()
+    .waitFor();
+
+  const tank = line(page, "A yard tank of 10,000 L");
+  await tank.getByText(/not worth it for the money/).waitFor();
+  await tank.getByText("Quote: $4,300").click();
+  await tank.getByLabel("Price").fill("12");
+  await tank.getByLabel("Upkeep a year").fill("");
+  await tank.getByText(/it pays: worth/).waitFor();
+  await tank.getByLabel("Price").blur();
+  expect(await headline.textContent()).toMatch(/^Yes, at these quotes: “A yard tank of 10,000 L”/);
+  expect(
+    await page.evaluate(() => window.survey.measures!.find(({ id }) => id === "bigger-yard-tank")!.cost),
+  ).toBe(12);
+  await drawn(page);
+
+  await page.getByLabel("A yard tank of 20,000 L", { exact: true }).check();
+  await page.waitForFunction(() => window.survey.measures!.find(({ id }) => id === "big-yard-tank")!.chosen);
+  expect(await page.getByLabel("A yard tank of 10,000 L", { exact: true }).isChecked()).toBe(false);
+  await drawn(page);
+
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Take it as Markdown" }).click();
+  expect((await download).suggestedFilename()).toBe("tarnlow-point-school-invented.md");
+  await page.emulateMedia({ media: "print" });
+  expect(await page.locator("#measures").isVisible()).toBe(false);
+  expect(await page.locator(".paper").textContent()).toMatch(/The answer[\s\S]*What must be licensed/);
+  for (const format of ["A4", "Letter"] as const) {
+    const pdf = (await page.pdf({ format })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b/g), format).toHaveLength(2);
+  }
+}, 90_000);
+
+test("a link opens the same plan, budget and tank", async () => {
+  const page = await open();
+  await page.getByLabel("Budget in all").fill("100");
+  await page.locator("#sizes select").selectOption({ label: "Tank behind the hall" });
+  // where a browser keeps the clipboard to itself, the address is there to copy by hand
+  await page.evaluate(() => Object.defineProperty(navigator, "clipboard", { value: undefined }));
+  await page.getByRole("button", { name: "Copy a link" }).click();
+  const said = page.getByText("Copy it from here");
+  await said.waitFor();
+  const [hash = ""] = /#\S+/.exec((await said.textContent())!) ?? [];
+  const other = await open({}, hash);
+  expect(await other.getByLabel("Budget in all").inputValue()).toBe("100");
+  expect(await other.locator("#sizes select").inputValue()).toBe("hall-tank");
+  expect(await other.locator(".headline").textContent()).toContain("nothing that is quoted is worth buying");
+}, 60_000);
+
+test("what is no number stays as typed, with what is wanted beside it", async () => {
+  const page = await open();
+  const tank = line(page, "Mend the running cistern");
+  await tank.getByText("Quote: $180").click();
+  const price = tank.getByLabel("Price");
+  await price.fill("two hundred");
+  await tank.getByText("You entered “two hundred”.").waitFor();
+  await price.blur();
+  expect(await price.inputValue()).toBe("two hundred");
+  expect(await price.getAttribute("aria-invalid")).toBe("true");
+  expect(await page.evaluate(() => window.changes)).toBe(0);
+  await price.fill("$200");
+  await tank.getByText(/At \$200 it pays/).waitFor();
+});
+
+test("draws can be stopped, and what there is says how many", async () => {
+  const page = await open();
+  await drawn(page);
+  await page
+    .getByRole("button", { name: /Draw on to 1,000/ })
+    .first()
+    .click();
+  await page.getByRole("button", { name: "Stop drawing" }).first().click();
+  const made = page.locator("#answer .draws");
+  await made.getByRole("button", { name: /Draw on/ }).waitFor();
+  const n = Number(/([\d,]+) draws made/.exec((await made.textContent())!.trim())![1]!.replace(",", ""));
+  expect(n).toBeGreaterThanOrEqual(200);
+  expect(n).toBeLessThan(1000);
+  await page
+    .getByText(new RegExp(`in eight of ten of ${n} draws`))
+    .first()
+    .waitFor();
+}, 60_000);
+
+test("the keyboard alone chooses a measure and reads the sizes", async () => {
+  const page = await open();
+  const tick = page.getByLabel("Drip line under the hedge", { exact: true });
+  await tick.focus();
+  await page.keyboard.press("Space");
+  await page.waitForFunction(() => window.survey.measures!.find(({ id }) => id === "hedge-drip")!.chosen);
+  await drawn(page);
+  const ruler = page.getByRole("slider", { name: /against its size/ });
+  await ruler.focus();
+  const before = await ruler.getAttribute("aria-valuetext");
+  await page.keyboard.press("ArrowRight");
+  expect(await ruler.getAttribute("aria-valuetext")).not.toBe(before);
+  expect(await ruler.getAttribute("aria-valuetext")).toMatch(/^[\d,]+\sL: [\d.]+\skL a year/);
+}, 60_000);
+
+test("own weather is asked with the rest", async () => {
+  const page = await open();
+  await page.getByText("Ask of your own weather").click();
+  await page.getByLabel("Warmer by").fill("3");
+  await page.getByLabel("Warmer by").blur();
+  await page.locator("#weather").getByRole("rowheader", { name: "Warmer as entered" }).waitFor();
+  expect(new URL(page.url()).hash).toBe("#warmer=3");
+});
+
+test.each([
+  ["light", 360],
+  ["dark", 360],
+  ["light", 1280],
+  ["dark", 1280],
+] as const)(
+  "axe finds nothing in %s at %i px, and nothing hangs over",
+  async (colorScheme, width) => {
+    const page = await open({ colorScheme, viewport: { width, height: 900 } });
+    await drawn(page);
+    await page.getByText("Quote: $2,950").click();
+    await page.getByText("Step by step").click();
+    await page.getByText("Ask of your own weather").click();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+  },
+  60_000,
+);
