@@ -65,9 +65,36 @@ export function readText(
   if (text.trim() === "") return null;
   const clock = /^\s*(\d{1,3}):(\d{1,2}(?:[.,]\d+)?)\s*$/.exec(text);
   if (clock && slot.unit === "s") return Number(clock[1]) * 60 + Number(clock[2]!.replace(",", "."));
+  const bearing = slot.name.startsWith("from-to") && slot.list ? bearingOf(text) : null;
+  if (bearing !== null) return bearing;
   const read = readQuantity(text, { ...fieldUnit(slot), ...typed });
   if ("wrong" in read) return { wrong: read.wrong };
   return typeof read.value === "number" ? read.value : null;
+}
+
+const winds = [
+  "n",
+  "nne",
+  "ne",
+  "ene",
+  "e",
+  "ese",
+  "se",
+  "sse",
+  "s",
+  "ssw",
+  "sw",
+  "wsw",
+  "w",
+  "wnw",
+  "nw",
+  "nnw",
+];
+
+/** A bearing by its letters, such as SE: degrees clockwise from north; null where it is none. */
+export function bearingOf(text: string): number | null {
+  const at = winds.indexOf(text.trim().toLowerCase());
+  return at === -1 ? null : at * 22.5;
 }
 
 /** Readings of an entry in the order that a finding keeps them, and what they come to. */

@@ -28,19 +28,40 @@ export const formStyles = css`
   .cell input {
     width: 5.4rem;
   }
-  .row {
-    flex-wrap: nowrap;
+  .flow {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(5.2rem, 1fr));
+    gap: 0.3rem 0.9rem;
   }
-  .row .cell {
-    flex: 0 1 5.4rem;
+  .row {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(5.4rem, 1fr));
+    align-items: end;
+    gap: 0.3rem 0.9rem;
+    margin-top: 0.7rem;
+    padding-bottom: 0.5rem;
+    border-bottom: 1px solid var(--hair);
+  }
+  .part {
+    display: grid;
+    gap: 0.1rem;
+  }
+  .part .hint {
+    align-self: end;
+    line-height: 1.2;
+  }
+  .part .hint::first-letter {
+    text-transform: uppercase;
+  }
+  .row .cell,
+  .flow .cell {
+    display: flex;
     min-width: 0;
   }
-  .row .cell input {
-    width: 100%;
-  }
-  .number {
-    flex: 0 0 1.4rem;
-    color: var(--grey);
+  .row input,
+  .flow input {
+    flex: 1;
+    width: 3rem;
   }
   .more {
     color: var(--grey);

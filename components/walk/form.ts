@@ -82,28 +82,33 @@ export class WalkForm extends LitElement {
   private list(way: string, slot: Slot, s: number, texts: readonly string[]) {
     const label = slotLabel(way, slot.name);
     const size = slot.together ?? 1;
-    const parts = size > 1 ? label.split(", ") : [label];
     const rows = Math.max(1, Math.ceil(texts.length / size));
+    const cells =
+      size === 1
+        ? html`<div class="flow">
+            ${Array.from({ length: rows }, (_, r) =>
+              this.cell(slot, s, r, texts[r] ?? "", measureWords.readingOf(label, r + 1)),
+            )}
+          </div>`
+        : Array.from({ length: rows }, (_, row) => this.together(slot, s, row, texts, label.split(", ")));
     return html`<div class="blank list">
-      <p class="label">${label}</p>
-      ${Array.from({ length: rows }, (_, row) => {
-        const of = parts.map((part, k) => {
-          const r = row * size + k;
-          return this.cell(
-            slot,
-            s,
-            r,
-            texts[r] ?? "",
-            measureWords.readingOf(size > 1 ? part : label, row + 1),
-            size > 1,
-          );
-        });
-        return html`<div class="cells row"><span class="number" aria-hidden="true">${row + 1}</span>${of}</div>`;
-      })}
+      ${size === 1 ? html`<p class="label">${label}</p>` : nothing} ${cells}
       <button class="plain more" aria-label=${measureWords.oneMoreOf(label)} @click=${() => this.oneMore(s, rows * size)}>
         ${measureWords.oneMore}
       </button>
       ${this.errors(slot, s, texts)}
+    </div>`;
+  }
+
+  /** Readings that belong together, each with its name over it. */
+  private together(slot: Slot, s: number, row: number, texts: readonly string[], names: readonly string[]) {
+    return html`<div class="row" role="group" aria-label=${measureWords.rowOf(row + 1)}>
+      ${names.map((name, k) => {
+        const r = row * names.length + k;
+        const said = measureWords.readingOf(name, row + 1);
+        return html`<span class="part"><span class="hint" aria-hidden="true">${name}</span>
+          ${this.cell(slot, s, r, texts[r] ?? "", said, true)}</span>`;
+      })}
     </div>`;
   }
 
@@ -194,7 +199,9 @@ export class WalkForm extends LitElement {
     event.preventDefault();
     const inputs = [...this.renderRoot.querySelectorAll<HTMLInputElement>("input")];
     const next = inputs[inputs.indexOf(event.target as HTMLInputElement) + 1];
+    const list = (event.target as HTMLElement).closest<HTMLElement>(".list");
     if (next) next.focus();
+    else if (list) list.querySelector<HTMLElement>(".more")?.click();
     else this.dispatchEvent(new CustomEvent("end", { bubbles: true, composed: true }));
   };
 }

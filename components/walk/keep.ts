@@ -11,7 +11,7 @@ export interface Taken {
   how: string;
   readings: readonly number[];
   /** What was seen or chosen, where nothing was read. */
-  word?: string;
+  word?: string | number;
   group?: string;
   when: string;
   guess?: number | string;
@@ -61,9 +61,11 @@ export function keepTaken(survey: Survey, taken: Taken): Survey | null {
   const rows = rowsOf(survey, taken);
   if (rows.length === 0) return null;
   const touched = new Set(rows.map(({ at }) => at));
+  // what is told stands in place of everything that was read there
+  const replaced = new Set(taken.used === false ? [taken.at, ...taken.also] : touched);
   const found = [
     ...(survey.found ?? []).map((row) =>
-      touched.has(row.at) && row.group === taken.group && row.used !== false ? { ...row, used: false } : row,
+      replaced.has(row.at) && row.group === taken.group && row.used !== false ? { ...row, used: false } : row,
     ),
     ...rows,
   ];

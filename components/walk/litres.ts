@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import type { Survey } from "../../src/survey/survey.ts";
 import { litresWords } from "../../src/words/en/walk-aids.ts";
+import { rough } from "../../src/words/format.ts";
 import { base } from "../look/base.ts";
 import type { Walk, Weighed } from "./context.ts";
 
@@ -63,7 +64,7 @@ export class WalkLitres extends LitElement {
   protected override render() {
     const litres = this.weighed?.beds.get(this.bed);
     if (litres === undefined) return nothing;
-    const { show } = this.walk;
+    const show = (value: number, unit: "L") => this.walk.show(rough(value), unit);
     return html`<p>
       ${litresWords.bedNeeds(show(litres, "L"))}${
         this.plants ? ` ${litresWords.aPlant(show(litres / this.plants, "L"))}` : nothing

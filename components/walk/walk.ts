@@ -108,9 +108,10 @@ export class WalkPlace extends LitElement {
 
   private async focusHead(): Promise<void> {
     await this.updateComplete;
-    const screen = this.renderRoot.querySelector<LitElement & { focusHead(): void }>(".place");
+    const screen = this.renderRoot.querySelector<LitElement & { focusHead?(): void }>(".place");
+    // a screen whose code is still on its way has no head yet
     await screen?.updateComplete;
-    screen?.focusHead();
+    screen?.focusHead?.();
   }
 
   private get counted(): Survey {

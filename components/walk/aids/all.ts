@@ -1,7 +1,9 @@
 import type { Aid } from "./aid.ts";
 import { chartAid, mulchAid, photoAid, pointsAid, stretchAid, transectAid } from "./cover.ts";
 import { feelAid } from "./keys.ts";
+import { planAid } from "./plan.ts";
 import { shapeAid } from "./shapes.ts";
+import { skylineAid } from "./skyline.ts";
 import { jarAid, ringAid, slopeAid } from "./soil.ts";
 import { cisternAid, divertAid, roofAid, tankAid } from "./tanks.ts";
 import { cansAid, dripAid, hoseAid, jugAid, meterAid } from "./water.ts";
@@ -34,6 +36,8 @@ const byWay: Readonly<Record<string, Aid>> = {
   "catch-cans": cansAid,
   cistern: cisternAid,
   "first-flush": divertAid,
+  ...alike(["skyline-fists", "skyline-tilt", "skyline-heights"], skylineAid),
+  plan: planAid,
 };
 
 /** The drawing or tool beside a way's blanks, where it has one. */

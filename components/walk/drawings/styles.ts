@@ -120,6 +120,19 @@ export const inkStyles = css`
     fill: var(--ink);
     font-weight: 650;
   }
+  .wall {
+    fill: color-mix(in srgb, var(--ink) 26%, var(--paper));
+    stroke: var(--ink);
+    stroke-width: 1;
+  }
+  .outline {
+    fill: none;
+    stroke: var(--grey);
+    stroke-width: 1;
+  }
+  svg text.sun {
+    font-size: 13.5px;
+  }
   .rain {
     fill: none;
     stroke: var(--rain);

@@ -5,6 +5,7 @@ import type { Outcome } from "../../../src/survey/measuring/way.ts";
 import { wayOf } from "../../../src/survey/measuring/ways.ts";
 import { shownUnit } from "../../../src/units.ts";
 import { noteSentence } from "../../../src/words/en/walk-notes.ts";
+import { plainAnswers } from "../../../src/words/en/walk-panels.ts";
 import { measureWords } from "../../../src/words/en/walk-screens.ts";
 import { slotLabel } from "../../../src/words/en/walk-slots.ts";
 import { stopWords } from "../../../src/words/en/walk-stops.ts";
@@ -18,6 +19,11 @@ import { entryBefore } from "../same-tank.ts";
 import "../form.ts";
 import "../litres.ts";
 import "./terms.ts";
+import { tracedIn } from "../aids/plan.ts";
+import { valueNamed } from "../aids/values.ts";
+import type { Walk } from "../context.ts";
+import type { Stop } from "../stops.ts";
+import { inMetres } from "../trace/state.ts";
 import { Panel } from "./panel.ts";
 import { wayPicture } from "./way-picture.ts";
 
@@ -59,7 +65,7 @@ export class MeasurePanel extends Panel {
     const at = this.walk.atStop(this.stop.key);
     const step = at.step === "guess" && !this.asksGuess ? "way" : at.step;
     const [only, ...others] = this.stop.ways;
-    if (step === "way" && others.length === 0)
+    if (step === "way" && others.length === 0 && !plainAnswers[this.stop.kind])
       return { ...at, step: "measure", entry: at.entry ?? entryBefore(this.walk.survey, this.stop, only!) };
     return { ...at, step };
   }
@@ -133,10 +139,21 @@ export class MeasurePanel extends Panel {
             <span class="words"><strong>${wayWords[way]!.name}</strong></span>
           </button>`,
         )}
+        ${this.plainly()}
       </div>
       ${this.cautionLine()}
       <div class="grow"></div>
       <div class="foot">${this.pass()}</div>`;
+  }
+
+  /** What needs no measuring: an open sky, no diverter. */
+  private plainly() {
+    const answer = plainAnswers[this.stop.kind];
+    if (!answer) return nothing;
+    const { words, value } = answer;
+    const take = () =>
+      this.take({ how: "seen", readings: [], word: words, used: false, set: [[this.stop.at, value]] });
+    return html`<button class="answer" @click=${take}><span class="words"><strong>${words}</strong></span></button>`;
   }
 
   private get guessUnit(): string {
@@ -230,12 +247,22 @@ export class MeasurePanel extends Panel {
     const { how, readings } = this.read!;
     const guessed = this.asksGuess && guess.trim() !== "" ? this.guessed(guess) : null;
     this.take({
-      how,
-      readings,
-      text: asTyped(entry),
+      ...{ how, readings, text: asTyped(entry), set: outlineOf(this.walk, this.stop, entry) },
       ...(guessed === null ? {} : { guess: guessed }),
     });
   }
+}
+
+/** A shape traced on the site's plan gives the outline too, in metres of the plan. */
+function outlineOf(walk: Walk, stop: Stop, entry: Entry): [string, unknown][] {
+  const [term] = entry.terms;
+  if (term?.way !== "plan" || entry.terms.length > 1) return [];
+  const known_m = valueNamed(entry, 0, "known", walk.typed);
+  const known_px = valueNamed(entry, 0, "known-drawn", walk.typed);
+  const height_px = Number(walk.store.read(`${walk.site}/plan/height`) ?? 0);
+  if (!known_m || !known_px) return [];
+  const outline = inMetres(tracedIn(entry, 0), known_m / known_px, height_px);
+  return [[`${stop.list}[${stop.index}].outline_m`, outline]];
 }
 
 customElements.define("gwb-walk-measure", MeasurePanel);

@@ -74,7 +74,16 @@ type Show = (stop: Stop, walk: Walk) => TemplateResult;
 
 const measure: Show = (stop, walk) => html`<gwb-walk-measure .stop=${stop} .walk=${walk}></gwb-walk-measure>`;
 
+const chosen: Show = (stop, walk) => html`<gwb-walk-choice .stop=${stop} .walk=${walk}></gwb-walk-choice>`;
+
 const own: Partial<Record<StopKind, Show>> = {
+  mulch: chosen,
+  "roof-material": chosen,
+  downpipe: chosen,
+  "roof-share": chosen,
+  "tank-use": (stop, walk) => html`<gwb-walk-tank-use .stop=${stop} .walk=${walk}></gwb-walk-tank-use>`,
+  habit: (stop, walk) => html`<gwb-walk-habit .stop=${stop} .walk=${walk}></gwb-walk-habit>`,
+  heads: (stop, walk) => html`<gwb-walk-heads .stop=${stop} .walk=${walk}></gwb-walk-heads>`,
   thirst: (stop, walk) => html`<gwb-walk-thirst .stop=${stop} .walk=${walk}></gwb-walk-thirst>`,
 };
 

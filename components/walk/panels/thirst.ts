@@ -6,9 +6,10 @@ import { litresWords, thirstPanelWords } from "../../../src/words/en/walk-aids.t
 import { thirstSaid } from "../../../src/words/en/walk-answers.ts";
 import { measureWords } from "../../../src/words/en/walk-screens.ts";
 import { wayWords } from "../../../src/words/en/walk-ways.ts";
+import { rough } from "../../../src/words/format.ts";
 import type { Weighed } from "../context.ts";
 import { setField } from "../keep.ts";
-import { Panel } from "./panel.ts";
+import { NotesPanel } from "./notes.ts";
 import "../aids/key.ts";
 import "../aids/plant-search.ts";
 import "./planting-kind.ts";
@@ -16,13 +17,13 @@ import "./planting-kind.ts";
 type Way = "" | "thirst-key" | "list";
 
 /** Thirst: guessed, then judged by what can be seen, or looked up; what each class means in litres stands beside it. */
-export class ThirstPanel extends Panel {
-  static override properties = { ...Panel.properties, litres: { state: true } };
+export class ThirstPanel extends NotesPanel {
+  static override properties = { ...NotesPanel.properties, litres: { state: true } };
 
   declare litres: (number | null)[];
 
   static override styles = [
-    ...Panel.styles,
+    ...NotesPanel.styles,
     css`
       .litres {
         white-space: nowrap;
@@ -33,15 +34,6 @@ export class ThirstPanel extends Panel {
   constructor() {
     super();
     this.litres = [];
-  }
-
-  private note(name: string): string {
-    return this.walk.atStop(this.stop.key).notes?.[name] ?? "";
-  }
-
-  private keepNote(name: string, text: string): void {
-    const { notes = {} } = this.walk.atStop(this.stop.key);
-    this.walk.keepStop(this.stop.key, { notes: { ...notes, [name]: text } });
   }
 
   private get way(): Way {
@@ -99,7 +91,7 @@ export class ThirstPanel extends Panel {
           <span class="end litres">${
             litres === null || litres === undefined
               ? nothing
-              : litresWords.classNeeds(this.walk.show(litres, "L"))
+              : litresWords.classNeeds(this.walk.show(rough(litres), "L"))
           }</span>
         </button>`;
       })}

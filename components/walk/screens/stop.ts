@@ -78,14 +78,14 @@ export class StopScreen extends Screen {
   }
 
   private take(stop: Stop, { set = [], at = stop.at, also = stop.also, ...taken }: TakenAtStop): void {
-    const { survey, group } = this.walk.withGroup();
+    const { survey: before, group } = this.walk.withGroup();
+    const survey = set.reduce((next, [path, value]) => setField(next, path, value), before);
     const kept = keepTaken(survey, { at, also, group, when: this.walk.now(), ...taken });
     if (!kept) return;
-    const next = set.reduce((before, [path, value]) => setField(before, path, value), kept);
     this.again = "";
     this.walk.keepStop(stop.key, emptyStop());
     this.walk.keepDraft({ passed: this.walk.draft.passed.filter((key) => key !== stop.key) });
-    this.walk.change(next);
+    this.walk.change(kept);
     void this.updateComplete.then(() => this.focusHead());
   }
 

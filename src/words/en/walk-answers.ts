@@ -55,3 +55,14 @@ function listSaid(kind: string, length: number): string {
         : `${count(length)} things in the way`;
   return length === 1 ? "one reading" : `${count(length)} readings`;
 }
+
+export const methodWords: Readonly<Record<string, string>> = {
+  drip: "drip line on the ground",
+  "subsurface-drip": "drip line under the ground",
+  spray: "spray heads that do not turn",
+  rotor: "heads that turn",
+  sprinkler: "sprinkler on a hose, moved about",
+  hose: "hose in the hand",
+  can: "watering can",
+  none: "nothing but rain",
+};

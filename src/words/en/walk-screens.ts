@@ -110,6 +110,7 @@ export const measureWords = {
   takeOut: "Take out",
   takeOutOf: (label: string, n: number) => `${label}: take out reading ${count(n)}`,
   readingOf: (label: string, n: number) => `${label}, reading ${count(n)}`,
+  rowOf: (n: number) => `Row ${count(n)}`,
   addShape: "Add a shape",
   cutShape: "Take a shape away",
   removeShape: "Take this shape out",
