@@ -130,6 +130,24 @@ export const drawing = css`
     stroke: var(--rain);
     stroke-width: 0.75;
   }
+  .before {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.5;
+    stroke-dasharray: 3 3;
+  }
+  .before.back {
+    stroke: var(--paper);
+    stroke-width: 3.5;
+    stroke-dasharray: none;
+    stroke-opacity: 0.85;
+  }
+  .could {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.25;
+    stroke-dasharray: 2 3;
+  }
   .edge {
     stroke-width: 1;
   }

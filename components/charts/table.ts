@@ -6,7 +6,7 @@ function shown(table: ChartTable, cell: Cell, column: number): string {
 }
 
 /** The table behind a drawing, from the same rows; it scrolls on its own where it is wide or long. */
-export function tableOf(chart: Chart): TemplateResult {
+export function tableOf(chart: Pick<Chart, "finding" | "table">): TemplateResult {
   const { table } = chart;
   return html`
     <div class="scroll" tabindex="0" role="region" aria-label=${chart.finding}>
@@ -36,7 +36,7 @@ function asCell(cell: Cell): string {
 }
 
 /** Hands the table over as a file: numbers in full, in the units shown. */
-export async function takeCsv(chart: Chart): Promise<void> {
+export async function takeCsv(chart: Pick<Chart, "id" | "table">): Promise<void> {
   const { writeCsv } = await import("../../src/files/csv.ts");
   const { columns, rows } = chart.table;
   const text = writeCsv(

@@ -56,7 +56,15 @@ export const chooseStyles = css`
   }
   .steps {
     display: inline-flex;
-    gap: 0.9rem;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0 0.9rem;
+  }
+  .steps button {
+    white-space: nowrap;
+  }
+  .which {
+    margin-bottom: 0.9rem;
   }
   @media (pointer: coarse) {
     .choices fieldset span {

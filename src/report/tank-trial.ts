@@ -2,10 +2,8 @@ import { type Claimant, type KnownClaimant, runTank, thirstyBed } from "../engin
 import { roofByDay_L, type TankGroup, tankSeries } from "../engine/tanks.ts";
 import { perYear, wholeYears, type YearSpan } from "../engine/years.ts";
 import { roofMaterial } from "../tables/roofs.ts";
+import { everySeventh } from "./level-steps.ts";
 import type { WorkedOut } from "./work-out.ts";
-
-/** Of every how many days a level is kept for the small pictures of all years. */
-export const levelStep_days = 7;
 
 /** A tank as it might be: of another size, under more roof or less, all else as it is. Litres a year are of a mean year. */
 export interface Trial {
@@ -176,13 +174,4 @@ function sum(values: Float64Array | Uint8Array, from: number, to: number): numbe
   let all = 0;
   for (let i = from; i < to; i++) all += values[i]!;
   return all;
-}
-
-/** A level every seventh day, and on the last. */
-export function everySeventh(level_L: Float64Array, from: number, to: number): Float32Array {
-  const count = Math.ceil((to - from) / levelStep_days);
-  return Float32Array.from(
-    { length: count + 1 },
-    (_, w) => level_L[Math.min(to - 1, from + w * levelStep_days)]!,
-  );
 }

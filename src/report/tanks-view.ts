@@ -44,7 +44,7 @@ export interface TankStory extends TankView {
   /** Roofs that drain to it, m² of them together. */
   roofs: readonly string[];
   roof_m2: number;
-  tops: { belowShare: number; toShare: number } | null;
+  rule: "after-spillage" | "before-spillage";
   /** In the order in which a short day serves them. */
   claims: readonly Claim[];
   byYear: readonly TankYearFigures[];
@@ -78,7 +78,7 @@ function tankStory(worked: WorkedOut, report: GroundsReport, t: number): TankSto
     draw_L_year: report.tanks[t]!.draw_L_year,
     roofs: roofs.map(({ id }) => id),
     roof_m2: roofs.reduce((sum, { area_m2 }) => sum + area_m2, 0),
-    tops: group.topUp,
+    rule: group.rule,
     claims: claimsOn(worked, t, needWithDays(worked).shares![t]!),
     byYear: wholeYears(weather.calendar).map((span) => ({
       year: span.year,

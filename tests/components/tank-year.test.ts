@@ -3,7 +3,7 @@ import {
   prepareTankYear,
   spillByWeek,
   tankFinding,
-  tankReadings,
+  tankReading,
   tankTable,
   telling,
 } from "../../components/charts/tank-year/prepare.ts";
@@ -54,14 +54,15 @@ test.each([
 });
 
 test("a reading says the day, the level, its share, and when it was short", () => {
-  const readings = tankReadings(prepareTankYear(tank({}), 2014), say);
+  const t = prepareTankYear(tank({}), 2014);
+  const readings = t.level_L.map((_, i) => tankReading(t, i, say));
   expect(readings[0]).toBe(`1 January 2014: 700${NBSP}litres, 70% full`);
   expect(readings[2]).toBe(`3 January 2014: 0${NBSP}litres, 0% full; short`);
 });
 
 test("a tank of no size is read without a share of nothing", () => {
   const year = prepareTankYear(tank({ capacity_L: 0, level_L: new Float64Array(5) }), 2014);
-  expect(tankReadings(year, say)[0]).toContain("0% full");
+  expect(tankReading(year, 0, say)).toContain("0% full");
 });
 
 test("the table has dates that a spreadsheet knows", () => {

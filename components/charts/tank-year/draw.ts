@@ -134,6 +134,14 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
     .append("path")
     .attr("class", "shore")
     .attr("d", shore(t.level_L as number[]) ?? "");
+  if (t.before_L) {
+    const before = line<number>()
+      .x((_, i) => x(i))
+      .y((d) => Math.max(full - 6, y(d)));
+    const path = before(t.before_L as number[]) ?? "";
+    svg.append("path").attr("class", "before back").attr("d", path);
+    svg.append("path").attr("class", "before").attr("d", path);
+  }
   spillOver(svg, t, x, full);
   svg
     .append("line")

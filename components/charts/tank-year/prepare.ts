@@ -18,12 +18,18 @@ export interface TankYear {
   shortDays: number;
   spilled_L: number;
   asked: boolean;
+  /** The level of the same days as it was before a change; null where nothing is changed. */
+  before_L: readonly number[] | null;
 }
 
 const MS_PER_DAY = 86_400_000;
 
 /** The days of a calendar year that the record holds; of no year (null) all of them. */
-export function prepareTankYear(tank: TankView, year: number | null): TankYear {
+export function prepareTankYear(
+  tank: TankView,
+  year: number | null,
+  before_L: readonly number[] | null = null,
+): TankYear {
   const days = tank.level_L.length;
   const day = (y: number) => Date.UTC(y, 0, 1) / MS_PER_DAY - tank.firstDay;
   const from = year === null ? 0 : Math.min(days, Math.max(0, day(year)));
@@ -43,6 +49,7 @@ export function prepareTankYear(tank: TankView, year: number | null): TankYear {
     shortDays: short.filter(Boolean).length,
     spilled_L: spill_L.reduce((a, b) => a + b, 0),
     asked: tank.asked,
+    before_L,
   };
 }
 
@@ -71,15 +78,14 @@ export function tankFinding(t: TankYear, say: Formatter): string {
   return t.spilled_L > 0.005 * t.capacity_L ? head + words.andSpills(say.litres(t.spilled_L)) : head;
 }
 
-export function tankReadings(t: TankYear, say: Formatter): string[] {
-  return t.level_L.map((level, i) =>
-    plate.tank.reading(
-      say.date(t.firstDay + i),
-      `${say.litresBare(level)}${NBSP}${say.volumeUnit}`,
-      say.share(t.capacity_L > 0 ? level / t.capacity_L : 0),
-      t.spill_L[i]! >= 0.5 ? `${say.litresBare(t.spill_L[i]!)}${NBSP}${say.volumeUnit}` : null,
-      t.short[i]!,
-    ),
+export function tankReading(t: TankYear, i: number, say: Formatter): string {
+  const level = t.level_L[i]!;
+  return plate.tank.reading(
+    say.date(t.firstDay + i),
+    `${say.litresBare(level)}${NBSP}${say.volumeUnit}`,
+    say.share(t.capacity_L > 0 ? level / t.capacity_L : 0),
+    t.spill_L[i]! >= 0.5 ? `${say.litresBare(t.spill_L[i]!)}${NBSP}${say.volumeUnit}` : null,
+    t.short[i]!,
   );
 }
 

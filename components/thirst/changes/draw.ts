@@ -34,6 +34,8 @@ export function drawChanges(svgNode: SVGSVGElement, changes: Changes, width: num
     });
     const bar = beside ? y + (lines.length * 19) / 2 - 2 : y + lines.length * 19 + 5;
     drawBar(svg, row, bar, x, asIs);
+    if (!beside) upright(svg, "thread-of", asIs, bar - 4, bar + BAR_PX + 4);
+    if (!beside) upright(svg, "ground", left, bar - 4, bar + BAR_PX + 4);
     const end = Math.max(x(row.need_L_year), row.kind === "as-is" ? 0 : asIs);
     svg
       .append("text")
@@ -43,20 +45,8 @@ export function drawChanges(svgNode: SVGSVGElement, changes: Changes, width: num
       .text(texts[i]!);
     y = Math.max(y + lines.length * 19 + 12, bar + BAR_PX + 13);
   });
-  svg
-    .append("line")
-    .attr("class", "thread-of")
-    .attr("x1", asIs)
-    .attr("x2", asIs)
-    .attr("y1", 4)
-    .attr("y2", y - 6);
-  svg
-    .append("line")
-    .attr("class", "ground")
-    .attr("x1", left)
-    .attr("x2", left)
-    .attr("y1", 4)
-    .attr("y2", y - 6);
+  if (beside) upright(svg, "thread-of", asIs, 4, y - 6);
+  if (beside) upright(svg, "ground", left, 4, y - 6);
   return {
     height: y,
     ruler: { left: 0, right: width, y },
@@ -64,6 +54,10 @@ export function drawChanges(svgNode: SVGSVGElement, changes: Changes, width: num
     nearest: () => 0,
     line: { top: 0, bottom: 0 },
   };
+}
+
+function upright(svg: Svg, style: string, x: number, y1: number, y2: number): void {
+  svg.append("line").attr("class", style).attr("x1", x).attr("x2", x).attr("y1", y1).attr("y2", y2);
 }
 
 function figureText({ kind, need_L_year, more_L_year }: ChangeRow, most_L: number, say: Formatter): string {

@@ -269,7 +269,7 @@ function writeWords(svg: Svg, of: YearPicture, frame: Frame, drained: { week: nu
   if (drained.mm >= 1)
     below.push({ text: words.drained, target: { x: x(drained.week * 7 + 3.5), y: floor + 20 }, ink: "rain" });
   const thirsty = of.stressed.indexOf(1);
-  if (thirsty >= 0)
+  if (thirsty >= 0 && right - left > 420)
     below.push({ text: words.thirstyMark, target: { x: x(thirsty), y: floor + 10 }, ink: "need" });
   const weekWide = x(7) - x(0);
   const hanging = Array.from({ length: Math.ceil(of.drained_mm.length / 7) }, (_, w) => w).flatMap((w) => {

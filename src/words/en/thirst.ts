@@ -123,8 +123,8 @@ export const thirst = {
     about: (name: string) => `${name}: what today’s watering gives above or below the need, week by month.`,
     axis: (unit: string) => `${unit} a week`,
     minutesAxis: "minutes a week",
-    beyond: "more than it can use",
-    lacks: "less than it needs",
+    beyond: "too much",
+    lacks: "too little",
     columns: ["Month", "Needed a week", "Given today a week", "More or less", "Minutes more or less"],
     reading: (month: string, words: string) => `${month}: ${words}`,
     more: (litres: string, minutes: string | null) =>
