@@ -6,7 +6,7 @@ export const entryLook = css`
     padding-top: 0.5rem;
     border-top: 1.5px solid var(--rule);
   }
-  .monday h3 {
+  .monday h2 {
     font-size: 1rem;
     font-weight: 400;
   }

@@ -22,7 +22,7 @@ export interface MondayParts {
 export function mondayPart(parts: MondayParts): TemplateResult {
   const { typed, survey, say, change } = parts;
   return html`<section class="monday screen-only" aria-labelledby="monday-name">
-    <h3 id="monday-name">${words.heading}</h3>
+    <h2 id="monday-name">${words.heading}</h2>
     <p class="hint">${words.lead}</p>
     <div class="entry">
       ${line(parts, "rain", words.rain, typed.rain, say.depthSymbol, (rain) => change({ rain }))}
