@@ -35,7 +35,9 @@ export function arranged(editing: Editing, list: NamedList, rows: readonly Draft
                 move(at, at + step);
               }}
               @pointerdown=${(event: PointerEvent) => drag(event, at, move)}
-            ></button>
+            >
+              ${editorWords.move}
+            </button>
             <span class="entry-name"><bdi>${name}</bdi></span>
             <span class="steps">
               <button type="button" class="plain" ?disabled=${at === 0} aria-label="${editorWords.up}: ${name}" @click=${() => move(at, at - 1)}>

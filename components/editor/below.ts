@@ -1,4 +1,4 @@
-import { type Address, keyOf, pathOf, valueIn } from "../../src/survey/edit/document.ts";
+import { type Address, type Draft, keyOf, rowsOf, valueIn } from "../../src/survey/edit/document.ts";
 import { same } from "../../src/survey/edit/heal.ts";
 import type { Sort } from "../../src/survey/edit/sorts.ts";
 import { type Path, pathText } from "../../src/survey/path.ts";
@@ -6,6 +6,7 @@ import { unitsFor } from "../../src/units.ts";
 import { editorWords, standingWords } from "../../src/words/en/editor.ts";
 import { editorFault, unknownUnit } from "../../src/words/en/editor-faults.ts";
 import type { Origin } from "../fields/field.ts";
+import { showDay } from "../fields/writing/day.ts";
 import { readQuantity, unitsOf } from "../fields/writing/quantity.ts";
 import type { Writing } from "../fields/writing/writing.ts";
 import { countingPath, type Editing, faultsIn, isCounted, type PlacedFault } from "./editing.ts";
@@ -30,7 +31,8 @@ export function belowOf(
   const hard = faults.find(({ isSoft }) => !isSoft);
   const value = valueIn(editing.draft, address);
   const isBlank = value === undefined || value === "";
-  const origin = isMeasured(editing, path) ? "measured" : isBlank ? "assumed" : "entered";
+  const finding = isBlank ? undefined : findingOf(editing, path);
+  const origin = finding ? "measured" : isBlank ? "assumed" : "entered";
   const nothing = { error: "", standing: "", source: "", origin } as const;
   if (hard)
     return {
@@ -42,7 +44,8 @@ export function belowOf(
     return { ...nothing, standing: `${editorWords.wanted} ${counts(editing, address, path)}`.trim() };
   if (isHeld(editing, address)) return { ...nothing, standing: counts(editing, address, path) };
   if (isBlank) return { ...nothing, ...standIn(editing, address, path) };
-  return { ...nothing, standing: typedOtherwise(editing, address, path, sort, value) };
+  const other = typedOtherwise(editing, address, path, sort, value);
+  return { ...nothing, standing: other || (finding ? measuredWords(finding, editing.locale) : "") };
 }
 
 /** The sentence of a fault as its field shows it. */
@@ -103,16 +106,15 @@ function typedOtherwise(editing: Editing, address: Address, path: Path, sort: So
   return typed.text.replace(/\s/g, "") === shown.replace(/\s/g, "") ? "" : standingWords.isSI(shown);
 }
 
-function isMeasured({ draft }: Editing, path: Path): boolean {
-  const { found } = draft;
+/** The finding that a field rests on; undefined where it was not measured. */
+function findingOf({ draft }: Editing, path: Path): Draft | undefined {
   const at = pathText(path);
-  return (
-    Array.isArray(found) &&
-    found.some((finding) => valueIn(finding, ["at"]) === at && valueIn(finding, ["used"]) === true)
-  );
+  return rowsOf(draft, "found").findLast((finding) => finding.at === at && finding.used === true);
 }
 
-/** Whether an address leads somewhere in the draft. */
-export function isThere({ draft }: Editing, address: Address): boolean {
-  return pathOf(draft, address) !== null;
+function measuredWords(finding: Draft, locale: string | undefined): string {
+  return standingWords.measured(
+    String(finding.how ?? ""),
+    showDay(String(finding.when ?? "").slice(0, 10), locale),
+  );
 }

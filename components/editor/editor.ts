@@ -1,28 +1,43 @@
 import { css, html, LitElement } from "lit";
-import { changesBetween, namesOf } from "../../src/survey/changes.ts";
 import { withId } from "../../src/survey/edit/change-id.ts";
-import { type Address, type Draft, keyOf, withField, withValue } from "../../src/survey/edit/document.ts";
+import {
+  type Address,
+  type Draft,
+  keyOf,
+  valueIn,
+  withField,
+  withValue,
+} from "../../src/survey/edit/document.ts";
 import { idFrom, type NamedList, takenIds } from "../../src/survey/edit/ids.ts";
-import { begin, type Edit, edit, redo, type Session, undo } from "../../src/survey/edit/session.ts";
+import {
+  begin,
+  type Edit,
+  edit,
+  noted,
+  redo,
+  type Session,
+  type Typed,
+  undo,
+} from "../../src/survey/edit/session.ts";
 import { withoutCompiling } from "../../src/survey/edit/without-compiling.ts";
-import { type Assumed, resolve } from "../../src/survey/resolve.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import type { UnitSystem } from "../../src/units.ts";
-import { changesText } from "../../src/words/en/changes.ts";
 import { editorWords } from "../../src/words/en/editor.ts";
 import type { Field } from "../fields/field.ts";
 import { base, pressable } from "../look/base.ts";
+import { assumedOf } from "./assumed.ts";
 import { contents } from "./contents.ts";
 import { drawingStyles } from "./drawings/styles.ts";
 import { type Editing, placed } from "./editing.ts";
-import { faultList } from "./fault-list.ts";
 import { fieldAround, fieldFor } from "./find-field.ts";
 import { frame } from "./frame-styles.ts";
+import { head } from "./head.ts";
 import { screenAt } from "./layout/address.ts";
-import { link } from "./link.ts";
 import { nodes } from "./nodes.ts";
 import { pieces } from "./piece-styles.ts";
 import { sheet } from "./sheet.ts";
+import { stepAsked } from "./undo-keys.ts";
+import { wordsOfChange } from "./words-of-change.ts";
 
 withoutCompiling();
 
@@ -32,18 +47,20 @@ withoutCompiling();
  *
  * @property survey the survey edited; another one begins anew, the one that was told goes on
  * @property draft entries with faults kept from before, beside the survey
+ * @property typed what was typed for values, kept from before: 700 sq ft stays that
  * @property at the screen: blank, `beds`, `beds/oval`, `beds/oval/soil`
  * @property base what the addresses of links begin with
  * @property system units shown
  * @property locale how numbers and days are written; the browser's where not given
- * @fires change `{ survey, words }`: the whole survey after an edit, and what changed, in words
- * @fires draft-change `{ draft }`: entries with faults to keep beside the survey; null where there are none
+ * @fires change `{ survey, words, typed }`: the whole survey after an edit, what changed in words, and what was typed
+ * @fires draft-change `{ draft, typed }`: entries with faults to keep beside the survey; null where there are none
  * @fires at-change `{ at }`: another screen was opened
  */
 export class Editor extends LitElement {
   static override properties = {
     survey: { attribute: false },
     draft: { attribute: false },
+    typed: { attribute: false },
     at: { attribute: false },
     base: { attribute: false },
     system: { attribute: false },
@@ -55,6 +72,7 @@ export class Editor extends LitElement {
 
   declare survey: Survey | null;
   declare draft: Draft | null;
+  declare typed: Readonly<Record<string, Typed>> | null;
   declare at: string;
   declare base: string;
   declare system: UnitSystem;
@@ -64,8 +82,6 @@ export class Editor extends LitElement {
   /** What was done last, shown and spoken. */
   declare told: string;
 
-  private assumed: ReadonlyMap<string, Assumed> = new Map();
-  private assumedOf: Survey | null = null;
   private hadDraft = false;
   /** The entry added last, by its address: its id follows its first name. */
   private fresh: string | null = null;
@@ -79,6 +95,7 @@ export class Editor extends LitElement {
     super();
     this.survey = null;
     this.draft = null;
+    this.typed = null;
     this.at = "";
     this.base = "#";
     this.system = "metric";
@@ -103,8 +120,8 @@ export class Editor extends LitElement {
     if (changed.has("at") && changed.get("at") !== undefined) this.opened = new Set();
     if (!changed.has("survey") || this.survey === null) return;
     const { survey, session } = this;
-    if (session && (session.right === survey || changesBetween(session.right, survey).length === 0)) return;
-    this.session = begin(survey, this.draft ?? undefined);
+    if (session && wordsOfChange(session.right, survey) === null) return;
+    this.session = begin(survey, this.draft ?? undefined, this.typed ?? undefined);
     this.hadDraft = this.session.faults.length > 0;
   }
 
@@ -114,14 +131,10 @@ export class Editor extends LitElement {
   };
 
   private readonly keys = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-    const key = event.key.toLowerCase();
-    const target = event.composedPath()[0];
-    const isWriting =
-      target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type === "text");
-    if (isWriting || (key !== "z" && key !== "y")) return;
+    const asked = stepAsked(event);
+    if (asked === null) return;
     event.preventDefault();
-    this.step(key === "y" || event.shiftKey ? "redo" : "undo");
+    this.step(asked);
   };
 
   private step(way: "undo" | "redo"): void {
@@ -133,14 +146,20 @@ export class Editor extends LitElement {
       this.told = editorWords.nothingMore;
       return;
     }
-    const words =
-      way === "undo" ? this.wordsOf(next.right, session.right) : this.wordsOf(session.right, next.right);
+    const [before, after] = way === "undo" ? [next.right, session.right] : [session.right, next.right];
+    const words = wordsOfChange(before, after) ?? editorWords.unfinishedChange;
     this.told = way === "undo" ? editorWords.undone(words) : editorWords.redone(words);
     this.take(next);
+    this.follow();
   }
 
-  private wordsOf(before: Survey, after: Survey): string {
-    return changesText(changesBetween(before, after), new Map([...namesOf(before), ...namesOf(after)]));
+  /** Goes on showing an entry whose id a step took back. */
+  private follow(): void {
+    const { part, id } = screenAt(this.at);
+    if (!part || !("list" in part) || id === null) return;
+    const was = this.identities.get(id);
+    const has = (one: string) => valueIn(this.session?.draft, [part.list, { id: one }]) !== undefined;
+    if (was !== undefined && !has(id) && has(was)) this.show(`${part.slug}/${encodeURIComponent(was)}`);
   }
 
   private edit(made: Edit): void {
@@ -151,13 +170,12 @@ export class Editor extends LitElement {
   private take(session: Session): void {
     const before = this.session?.right;
     this.session = session;
-    if (before && before !== session.right) {
-      const words = this.wordsOf(before, session.right);
-      if (changesBetween(before, session.right).length > 0)
-        this.tell("change", { survey: session.right, words });
-    }
+    const typed = Object.fromEntries(session.typed);
+    const words = before && before !== session.right ? wordsOfChange(before, session.right) : null;
+    if (words !== null) this.tell("change", { survey: session.right, words, typed });
     const hasDraft = session.faults.length > 0;
-    if (hasDraft || this.hadDraft) this.tell("draft-change", { draft: hasDraft ? session.draft : null });
+    if (hasDraft || this.hadDraft)
+      this.tell("draft-change", { draft: hasDraft ? session.draft : null, typed });
     this.hadDraft = hasDraft;
   }
 
@@ -183,17 +201,18 @@ export class Editor extends LitElement {
   /** The first name of an entry just added: its id is made from it. */
   private name(address: Address, name: string): void {
     const [list, step] = address as [NamedList, { id: string }];
-    const { draft } = this.session!;
-    const id = idFrom(name, list, new Set([...takenIds(draft, list)].filter((one) => one !== step.id)));
+    const taken = takenIds(this.session?.draft, list);
+    taken.delete(step.id);
+    const id = idFrom(name, list, taken);
     this.edit({ change: (document) => withId(withValue(document, address, name), list, step.id, id) });
     this.identities.set(id, step.id);
     this.fresh = null;
     this.show(`${list}/${encodeURIComponent(id)}`);
   }
 
-  private async go(at: string, key?: string): Promise<void> {
+  private async go(at: string, key?: string, said = ""): Promise<void> {
     this.commit();
-    this.told = "";
+    this.told = said;
     this.show(at);
     await this.updateComplete;
     if (key !== undefined) return this.focusOn(key);
@@ -223,35 +242,24 @@ export class Editor extends LitElement {
   private get editing(): Editing | null {
     const { session } = this;
     if (!session) return null;
-    if (this.assumedOf !== session.right) {
-      this.assumed = new Map(resolve(session.right).assumed.map((one) => [one.where, one]));
-      this.assumedOf = session.right;
-    }
     const editing: Editing = {
       session,
       draft: session.draft,
       right: session.right,
       faults: placed(session.draft, session.faults),
-      assumed: this.assumed,
+      assumed: assumedOf(session.right),
       system: this.system,
       locale: this.locale,
       opened: this.opened,
       put: (address, value, text) => this.put(address, value, text),
       note: (key, text) => {
-        if (!this.session) return;
-        const typed = new Map(this.session.typed);
-        if (text === undefined) typed.delete(key);
-        else typed.set(key, { text, value: text });
-        this.session = { ...this.session, typed };
+        if (this.session) this.session = noted(this.session, key, text);
       },
       act: (change, said = "", goTo, focus) => {
         this.commit();
         this.told = said;
         this.edit({ change });
-        if (goTo !== undefined)
-          void this.go(goTo).then(() => {
-            this.told = said;
-          });
+        if (goTo !== undefined) void this.go(goTo, undefined, said);
         else if (focus !== undefined) void this.focusOn(focus);
       },
       add: (change, list, id) => {
@@ -268,10 +276,7 @@ export class Editor extends LitElement {
       href: (at) => `${this.base}${at}`,
       open: (key, isOpen) => {
         if (this.opened.has(key) === isOpen) return;
-        const opened = new Set(this.opened);
-        if (isOpen) opened.add(key);
-        else opened.delete(key);
-        this.opened = opened;
+        this.opened = new Set(isOpen ? [...this.opened, key] : [...this.opened].filter((one) => one !== key));
       },
       show: (list, at) => nodes(editing, list, at),
     };
@@ -283,21 +288,7 @@ export class Editor extends LitElement {
     if (!editing || !session) return html``;
     const screen = screenAt(this.at);
     return html`
-      <div class="head">
-        <h2>${link(editing, "", editorWords.contents, { isHere: screen.part === null })}</h2>
-        <div class="ways">
-          <button type="button" class="plain" ?disabled=${session.past.length === 0} @click=${() => this.step("undo")}>
-            ${editorWords.undo}
-          </button>
-          <button type="button" class="plain" ?disabled=${session.future.length === 0} @click=${() => this.step("redo")}>
-            ${editorWords.redo}
-          </button>
-        </div>
-      </div>
-      <div class="notes">
-        <p class="told" role="status">${this.told}</p>
-        ${faultList(editing)}
-      </div>
+      ${head(editing, session, this.told, (way) => this.step(way), screen.part === null)}
       <div class="spread ${screen.part === null ? "" : "inner"}">
         ${contents(editing, screen)}
         <div class="sheet">${sheet(editing, screen)}</div>

@@ -44,7 +44,7 @@ function node(editing: Editing, one: Node, at: Address): Shown {
 }
 
 /** Fields that are there together: asked for first, then shown with a way to take them out. */
-function group(editing: Editing, { group: name, nodes: list }: GroupNode, at: Address): Shown {
+function group(editing: Editing, { group: name, nodes: list, isAlone }: GroupNode, at: Address): Shown {
   const words = groupWords[name];
   const isThere = isFields(valueIn(editing.draft, at));
   if (!words) return nothing;
@@ -55,7 +55,7 @@ function group(editing: Editing, { group: name, nodes: list }: GroupNode, at: Ad
       </button>
     </p>`;
   return html`<section class="group" aria-label=${words.name}>
-    <h4>${words.name}</h4>
+    ${isAlone ? nothing : html`<h4>${words.name}</h4>`}
     ${faultLines(editing, at)} ${nodes(editing, list, at)}
     <p class="adding">
       <button

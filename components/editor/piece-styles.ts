@@ -116,20 +116,14 @@ export const pieces = css`
   }
   .handle {
     flex: none;
-    width: 2.75rem;
-    height: 2.75rem;
+    min-width: 2.75rem;
+    min-height: 2.75rem;
     padding: 0;
     border: 0;
-    background: linear-gradient(
-        transparent 32%,
-        var(--ink) 32% 36%,
-        transparent 36% 48%,
-        var(--ink) 48% 52%,
-        transparent 52% 64%,
-        var(--ink) 64% 68%,
-        transparent 68%
-      )
-      center / 1.3rem 100% no-repeat;
+    border-inline-end: 1px solid var(--hair);
+    background: none;
+    color: var(--grey);
+    padding-inline-end: 1rem;
     cursor: grab;
     touch-action: none;
   }

@@ -11,6 +11,7 @@ import {
   withValue,
 } from "../../src/survey/edit/document.ts";
 import { idFrom, isNamedList, type NamedList, takenIds } from "../../src/survey/edit/ids.ts";
+import { pathText } from "../../src/survey/path.ts";
 import { id as idForm } from "../../src/survey/schema/forms.ts";
 import { changes, weekdays } from "../../src/survey/words.ts";
 import { editorWords } from "../../src/words/en/editor.ts";
@@ -19,6 +20,7 @@ import { editorFault } from "../../src/words/en/editor-faults.ts";
 import { blankOf, hintOf, labelOf } from "../../src/words/en/editor-labels.ts";
 import { changeNames, partWordsOfChange } from "../../src/words/en/editor-parts.ts";
 import { datesWriting } from "../fields/writing/days-list.ts";
+import { about } from "./about.ts";
 import { control } from "./control.ts";
 import type { Editing, Shown } from "./editing.ts";
 import type { Node } from "./layout/nodes.ts";
@@ -45,6 +47,8 @@ export function special(
       return change(editing, at, list);
     case "id":
       return ownId(editing, address);
+    case "about":
+      return about(editing, address);
   }
 }
 
@@ -193,11 +197,11 @@ function ownId(editing: Editing, at: Address): Shown {
   const facts = isTaken ? { id: typed } : { wanted: "id" };
   return html`<gwb-entry
     data-at=${keyOf(at)}
-    .label=${labelOf("beds.id")}
+    .label=${labelOf(pathText(path))}
     .hint=${hintOf("beds.id")}
     .text=${typed}
     .width=${24}
-    .error=${isForm && !isTaken ? "" : editorFault({ path: "beds[0].id", code, facts }, null, typed)}
+    .error=${isForm && !isTaken ? "" : editorFault({ path: pathText(path), code, facts }, null, typed)}
     @change=${(event: CustomEvent<{ text: string }>) => {
       const to = event.detail.text.trim();
       const isFree = idForm.test(to) && !takenIds(editing.draft, list).has(to);

@@ -3,8 +3,10 @@ import {
   addressOfText,
   type Draft,
   isFields,
+  pathOf,
   valueIn,
 } from "../../src/survey/edit/document.ts";
+import { sortAt } from "../../src/survey/edit/sorts.ts";
 import { changes } from "../../src/survey/words.ts";
 import { editorWords } from "../../src/words/en/editor.ts";
 import { answerWords, formWords } from "../../src/words/en/editor-choices.ts";
@@ -19,7 +21,6 @@ const telling: Readonly<Record<string, readonly string[]>> = {
   taps: ["source", "flow_L_min"],
   draws: ["litresPerDay", "tank"],
   leaks: ["litresPerDay"],
-  restrictions: ["days", "fromTime", "toTime", "methods"],
   meters: ["unit", "parent"],
 };
 
@@ -27,7 +28,8 @@ const telling: Readonly<Record<string, readonly string[]>> = {
 export function entrySummary(editing: Editing, at: Address): string {
   const [list] = at;
   const unfinished = isCounted(editing, at) ? [] : [editorWords.unfinished];
-  return [...factsOf(editing, String(list), at), ...unfinished].filter((part) => part !== "").join(", ");
+  const counted = unfinished.length > 0 ? editing : { ...editing, draft: editing.right };
+  return [...factsOf(counted, String(list), at), ...unfinished].filter((part) => part !== "").join(", ");
 }
 
 function factsOf(editing: Editing, list: string, at: Address): string[] {
@@ -39,7 +41,22 @@ function factsOf(editing: Editing, list: string, at: Address): string[] {
     return [shownAt(editing, [...at, "capacity_L"]), level && partSummary.inIt(level)];
   }
   if (list === "found") return [shownAt(editing, [...at, "figure"]), shownAt(editing, [...at, "when"])];
-  return (telling[list] ?? []).map((name) => shownAt(editing, [...at, name]));
+  if (list === "restrictions") {
+    const times = [shownAt(editing, [...at, "fromTime"]), shownAt(editing, [...at, "toTime"])];
+    return [
+      shownAt(editing, [...at, "days"]),
+      times.filter(Boolean).join(" – "),
+      shownAt(editing, [...at, "methods"]),
+    ];
+  }
+  return (telling[list] ?? []).map((name) => factAt(editing, [...at, name]));
+}
+
+/** A value on a line: words small, as they stand in a sentence; names as they are. */
+function factAt(editing: Editing, at: Address): string {
+  const path = pathOf(editing.draft, at);
+  const shown = shownAt(editing, at);
+  return path && sortAt(path)?.sort === "word" ? lower(shown) : shown;
 }
 
 /** What a finding is about. */

@@ -85,5 +85,5 @@ function formWriting(name: string, form: string, locale?: string): Writing {
     return dayWriting(form satisfies DayForm, locale);
   if (form === "clock-time") return timeWriting();
   if (form === "currency") return codeWriting();
-  return textWriting(name === "id" || name === "timeZone" ? 24 : 30);
+  return textWriting(name === "id" || name === "timeZone" ? 24 : 40);
 }

@@ -138,7 +138,7 @@ test("every field of the contract is reached on a screen, and changed there", as
   }
   const wanted = fieldPatterns().filter((pattern) => pattern !== "format" && pattern !== "version");
   expect(wanted.filter((pattern) => !changed.has(pattern))).toEqual([]);
-}, 240_000);
+}, 400_000);
 
 async function keysOn(page: Page): Promise<string[]> {
   return page.evaluate(async () => {

@@ -5,7 +5,7 @@ export type Node =
   | RowsNode
   | FormsNode
   | {
-      readonly special: "habit" | "mulch" | "dry-days" | "change" | "id";
+      readonly special: "habit" | "mulch" | "dry-days" | "change" | "id" | "about";
       readonly of: string;
       readonly nodes?: readonly Node[];
     }
@@ -22,6 +22,8 @@ export interface FieldNode {
 export interface GroupNode {
   readonly group: string;
   readonly nodes: readonly Node[];
+  /** It is all there is on its screen, and has no heading of its own. */
+  readonly isAlone?: boolean;
 }
 
 /** Entries without ids of their own. */

@@ -45,6 +45,7 @@ export const measure: readonly Node[] = [
 export const price: readonly Node[] = [
   {
     group: "tariff",
+    isAlone: true,
     nodes: [
       field("currency"),
       {
@@ -68,7 +69,11 @@ export const price: readonly Node[] = [
 ];
 
 export const budget: readonly Node[] = [
-  { group: "money", nodes: fields("budget", "budgetPerYear", "discountShare", "horizon_years") },
+  {
+    group: "money",
+    isAlone: true,
+    nodes: fields("budget", "budgetPerYear", "discountShare", "horizon_years"),
+  },
 ];
 
 export const meter: readonly Node[] = [
@@ -121,6 +126,7 @@ export const readings: Node = {
 export const group: readonly Node[] = [field("nickname"), { more: [{ special: "id", of: "id" }] }];
 
 export const finding: readonly Node[] = [
-  ...fields("at", "how", "readings", "figure", "standardError", "when", "group", "guess", "used", "text"),
+  { special: "about", of: "at" },
+  ...fields("how", "readings", "figure", "standardError", "when", "group", "guess", "used", "text"),
   { more: [{ special: "id", of: "id" }] },
 ];

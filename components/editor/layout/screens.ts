@@ -75,6 +75,7 @@ export const partList: readonly Part[] = [
     nodes: [
       {
         group: "normals",
+        isAlone: true,
         nodes: fields(
           "source",
           "rain_mm",

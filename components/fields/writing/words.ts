@@ -15,7 +15,7 @@ export function textWriting(width = 28): Writing {
 /** A code in capital letters, as currencies have. */
 export function codeWriting(): Writing {
   return {
-    ...textWriting(5),
+    ...textWriting(9),
     read: (text) => (isBlank(text) ? blank : { value: text.trim().toUpperCase() }),
   };
 }

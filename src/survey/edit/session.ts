@@ -27,12 +27,19 @@ export interface Session extends Moment {
 
 const mostSteps = 200;
 
-/** @param draft entries with faults kept from before, else the survey itself */
-export function begin(survey: Survey, draft: Draft = survey): Session {
+/**
+ * @param draft entries with faults kept from before, else the survey itself
+ * @param typed what was typed for values, kept from before
+ */
+export function begin(
+  survey: Survey,
+  draft: Draft = survey,
+  typed: Readonly<Record<string, Typed>> = {},
+): Session {
   return {
     right: survey,
     draft,
-    typed: new Map(),
+    typed: new Map(Object.entries(typed)),
     faults: faultsOf(draft),
     past: [],
     future: [],
@@ -65,6 +72,14 @@ export function edit(session: Session, { change, key, typed }: Edit): Session {
     future: [],
     last: key ?? null,
   };
+}
+
+/** The session with a text kept where it could not be put; undefined forgets it. */
+export function noted(session: Session, key: string, text: string | undefined): Session {
+  const typed = new Map(session.typed);
+  if (text === undefined) typed.delete(key);
+  else typed.set(key, { text, value: text });
+  return { ...session, typed };
 }
 
 function after(

@@ -14,6 +14,8 @@ export function byEnd<T>(entries: Readonly<Record<string, T>>, path: string): T 
 /** Where the name that faults use would not stand well above a field. */
 const labels: Readonly<Record<string, string>> = {
   "site.name": "Name of the place",
+  leafCoverMonthly: "Cover by month",
+  monthly: "Need by month",
   coastal: "Is it on or near a coast?",
   source: "Where its water comes from",
   "normals.source": "Where these means come from",
@@ -128,7 +130,6 @@ const hints: Readonly<Record<string, string>> = {
   riseShare: "Above what everything else gets dearer by, each year",
   discountShare: "What money could earn otherwise, above inflation, each year",
   oneOf: "Measures under one name exclude each other: two sizes of one tank",
-  "found.at": "The field’s path in the survey, such as beds[2].area_m2",
   "found.readings": "As they were read, one after another",
   feeds: "What gets its water through it",
   nickname: "No real names",

@@ -124,7 +124,7 @@ export const bedParts: Readonly<Record<string, PartWords>> = {
     name: "Days and limits",
     lead: "When it may be watered, when it must be dry, and what comes first.",
   },
-  plan: { name: "On the plan", lead: "Its outline, for a drawing to scale and for rounds on foot." },
+  plan: { name: "Outline", lead: "Its corners on a plan, for a drawing to scale and for rounds on foot." },
 };
 
 /** Rows within a part. */
