@@ -16,7 +16,7 @@ export function sharesPart(screen: Screen) {
     <h2 id="shares-name">${choicesPage.parts.shares}</h2>
     <div class="spread">
       <div class="main">
-        <gwb-plate .chart=${screen.chart("shares", choices.shares, () => sharesChart(parts, said.say))}></gwb-plate>
+        <gwb-plate .chart=${screen.chart("shares", waterOf(choices.shares), () => sharesChart(parts, said.say))}></gwb-plate>
       </div>
       <div class="margin">
         <p class="note">${words.what}</p>
@@ -28,6 +28,11 @@ export function sharesPart(screen: Screen) {
       </div>
     </div>
   </section>`;
+}
+
+/** Tells whether the shares of water are others than before: money alone changes nothing in their drawing. */
+function waterOf(shares: Screen["choices"]["shares"]): string {
+  return shares.map(({ id, share_kL_year }) => `${id} ${share_kL_year}`).join();
 }
 
 /** Every measure in money. */

@@ -13,7 +13,7 @@ type BanBed = GroundsChoices["rainOnly"][number];
 
 /** How large a tank: the curve, why it flattens, and what lives under a ban. */
 export function sizesPart(screen: Screen) {
-  const { choices, state, said, survey } = screen;
+  const { choices, state } = screen;
   const ids = [...new Set(choices.sizes.map(({ tank }) => tank))];
   const tank = ids.find((id) => id === state.tank) ?? ids.at(-1);
   const row = choices.tanks.find((each) => each.tank === tank);
@@ -24,9 +24,7 @@ export function sizesPart(screen: Screen) {
         ${
           tank === undefined
             ? html`<p class="lead">${words.none}</p>`
-            : html`<gwb-plate .chart=${screen.chart(`sizes ${tank}`, choices.measures, () =>
-                sizeChart(prepareSizes(choices, tank, said.tank(tank), quotesOf(survey, tank)), said.say),
-              )}>${ids.length > 1 ? chooser(screen, ids, tank) : nothing}</gwb-plate>`
+            : html`<gwb-plate .chart=${curveOf(screen, tank)}>${ids.length > 1 ? chooser(screen, ids, tank) : nothing}</gwb-plate>`
         }
         ${row ? byRoof(screen, row) : nothing}
       </div>
@@ -34,6 +32,13 @@ export function sizesPart(screen: Screen) {
     </div>
     ${ban(screen, row)}
   </section>`;
+}
+
+/** Drawn anew only where what it shows has changed: a quote changes no more than what is said of its worth. */
+function curveOf(screen: Screen, tank: string) {
+  const { choices, said, survey } = screen;
+  const curve = prepareSizes(choices, tank, said.tank(tank), quotesOf(survey, tank));
+  return screen.chart(`sizes ${tank} ${curve.nonePays}`, choices.sizes, () => sizeChart(curve, said.say));
 }
 
 /** Measures that build this tank or resize it. */
