@@ -108,8 +108,11 @@ export function addSurvey(app: Hono, store: Store): void {
   );
 }
 
-/** The site as it stands, after whatever was done to it. */
+/**
+ * The site as it stands, after whatever was done to it. Its ETag stands for the survey alone, not for the record and
+ * the log that it tells of too: a browser that kept the answer would take it for fresh.
+ */
 export function stateResponse(c: Context, store: Store, id: string): Response {
   const state = ask(() => siteState(store, id));
-  return c.json(stateAnswer(state), 200, { "Cache-Control": "no-cache", ETag: quoted(state.row.tag) });
+  return c.json(stateAnswer(state), 200, { "Cache-Control": "no-store", ETag: quoted(state.row.tag) });
 }
