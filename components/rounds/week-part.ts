@@ -27,7 +27,9 @@ export function weekAnswer(parts: WeekParts): TemplateResult {
   const { week } = rounds;
   const watered = week.beds.filter(({ waterings }) => waterings.length > 0);
   const days = drawn.days.filter(({ stops }) => stops.length > 0).map(({ day }) => day);
-  const left = week.beds.filter(({ leave }) => leave && leave.code !== "nobody-waters").length;
+  const codes = week.beds.flatMap(({ leave }) => (leave ? [leave.code] : []));
+  const without = codes.filter((code) => code === "closed" || code === "tank-short").length;
+  const left = codes.filter((code) => code !== "nobody-waters").length - without;
   const all_L = watered.reduce((sum, { litres }) => sum + litres, 0);
   const tank_L = week.tanks.reduce(
     (sum, { rations }) => sum + rations.reduce((s, r) => s + r.fromTank_L, 0),
@@ -36,7 +38,7 @@ export function weekAnswer(parts: WeekParts): TemplateResult {
   const check = drawn.days.flatMap(({ stops }) =>
     stops.filter(({ checkFirst }) => checkFirst).map(({ name }) => name),
   );
-  return html`<h2 class="headline">${words.headline(watered.length, days, left)}</h2>
+  return html`<h2 class="headline">${words.headline(watered.length, days, left, without)}</h2>
     ${
       watered.length > 0
         ? html`<p class="lead">

@@ -73,14 +73,18 @@ export const mondayWords = {
 export const weekPage = {
   clock: (minute: number) => `${String(Math.floor(minute / 60)).padStart(2, "0")}:00`,
   /** The answer in a sentence. */
-  headline(beds: number, days: readonly number[], leave: number): string {
-    if (beds === 0) return "Nothing to water this week.";
+  headline(beds: number, days: readonly number[], leave: number, without: number): string {
+    const short =
+      without === 0
+        ? ""
+        : ` ${capital(smallNumber(without))} would be due and ${without === 1 ? "goes" : "go"} without: see why below.`;
+    if (beds === 0) return `Nothing to water this week.${short}`;
     const rounds = allOf(days.map((day) => dayWords(day).split(" ")[0]!));
     const left =
       leave === 0
         ? ""
         : ` ${leave === 1 ? "One is" : `${capital(smallNumber(leave))} are`} left as ${leave === 1 ? "it is" : "they are"}.`;
-    return `Water ${beds === 1 ? "one bed" : `${smallNumber(beds)} beds`} this week, on ${rounds}.${left}`;
+    return `Water ${beds === 1 ? "one bed" : `${smallNumber(beds)} beds`} this week, on ${rounds}.${left}${short}`;
   },
   total: (litres: string, tank: string | null) =>
     tank === null ? `${litres} in all.` : `${litres} in all, ${tank} of it from tanks.`,
