@@ -234,6 +234,9 @@ export const sheetLook = css`
   code::after {
     content: ":";
   }
+  .section > .row {
+    margin-top: 0.7rem;
+  }
   .row {
     display: flex;
     flex-wrap: wrap;

@@ -16,6 +16,8 @@ export const places: readonly Place[] = [
   { id: "walk", element: "gwb-walk-place", load: () => import("../editor/place.ts") },
   { id: "thirst", element: "gwb-answer-place", load: () => import("../answer/place.ts") },
   { id: "tanks", element: "gwb-answer-place", load: () => import("../answer/place.ts") },
+  { id: "rounds", element: "gwb-rounds-place", load: () => import("../rounds/place.ts") },
+  { id: "choices", element: "gwb-choices-place", load: () => import("../choices/place.ts") },
   { id: "weather", element: "gwb-weather", load: () => import("../weather/weather.ts"), isAside: true },
   { id: "kept", element: "gwb-versions", load: () => import("../versions/versions.ts"), isAside: true },
 ];

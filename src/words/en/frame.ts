@@ -18,6 +18,8 @@ export const frameWords = {
     walk: "Walk",
     thirst: "Thirst",
     tanks: "Roofs and tanks",
+    rounds: "Rounds",
+    choices: "Choices",
     weather: "Weather",
     kept: "Versions",
   } as Readonly<Record<string, string>>,
