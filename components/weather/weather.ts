@@ -196,7 +196,10 @@ export class Weather extends PlaceElement {
                 say: this.app.say,
                 answer: (given) => void this.look(this.preview?.name ?? "", given),
                 use: (record) =>
-                  void this.keep(() => model.putWeather(record.csv), words.used(record.from, record.to)),
+                  void this.keep(
+                    () => model.putWeather(record.csv),
+                    words.used(dateOf(record.from), dateOf(record.to)),
+                  ),
                 leave: () => {
                   this.preview = null;
                 },
@@ -214,7 +217,7 @@ export class Weather extends PlaceElement {
     const { weather, state } = this.model;
     if (state?.weather) {
       const { from, to, days } = state.weather;
-      return words.fromRecord(from, to, this.app.say.number(days));
+      return words.fromRecord(dateOf(from), dateOf(to), this.app.say.number(days));
     }
     if (survey.site.normals) return words.fromOwn(survey.site.normals.source);
     if (weather?.is === "place") return words.fromPlace;
@@ -279,6 +282,12 @@ export class Weather extends PlaceElement {
         input.value = "";
       });
   };
+}
+
+const dates = new Intl.DateTimeFormat(undefined, { dateStyle: "long", timeZone: "UTC" });
+
+function dateOf(iso: string): string {
+  return dates.format(new Date(iso));
 }
 
 customElements.define("gwb-weather", Weather);
