@@ -3,6 +3,7 @@ import { page } from "../../src/words/en/page.ts";
 import { plate } from "../../src/words/en/plates.ts";
 import { base, pressable } from "../look/base.ts";
 import type { Chart, Drawn } from "./chart.ts";
+import { curves } from "./curve-styles.ts";
 import { frame } from "./plate-styles.ts";
 import { drawing } from "./styles.ts";
 import { tableOf, takeCsv } from "./table.ts";
@@ -37,7 +38,7 @@ export class Plate extends LitElement {
   private width_px = 0;
   private readonly watch = new ResizeObserver(([entry]) => this.resized(entry!.contentRect.width));
 
-  static override styles = [base, pressable, drawing, frame];
+  static override styles = [base, pressable, drawing, curves, frame];
 
   constructor() {
     super();

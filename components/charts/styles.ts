@@ -263,24 +263,6 @@ export const drawing = css`
     stroke: var(--ink);
     stroke-width: 1.75;
   }
-  .curve {
-    fill: none;
-    stroke: var(--tank);
-    stroke-width: 1;
-  }
-  .curve.middle {
-    stroke-width: 2.5;
-  }
-  .curve.thin {
-    stroke-width: 1.25;
-  }
-  .curve.dashed {
-    stroke-width: 1.5;
-    stroke-dasharray: 5 4;
-  }
-  .curve.edge {
-    stroke-width: 0.6;
-  }
   .thread-line {
     fill: none;
     stroke: var(--grey);

@@ -5,7 +5,6 @@ import type { WateredAs } from "../../src/report/need-days.ts";
 import type { Question, Reply } from "../../src/report/questions.ts";
 import type { ThirstBed, ThirstView } from "../../src/report/thirst-view.ts";
 import type { Without } from "../../src/report/without.ts";
-import { aside } from "../../src/words/en/page.ts";
 import { thirst as words } from "../../src/words/en/thirst.ts";
 import type { Formatter } from "../../src/words/format.ts";
 import { speakAll, speakBed, speakThirst } from "../../src/words/thirst-spoken.ts";
@@ -18,6 +17,7 @@ import { type Openings, sentence, sentences } from "../figure/sentence.ts";
 import { base, pressable } from "../look/base.ts";
 import { chooseStyles } from "../look/choose.ts";
 import { balanceChart } from "./balance/chart.ts";
+import { cautions } from "./cautions.ts";
 import { changesChart } from "./changes/chart.ts";
 import { bedChooser, orderChooser, yearChooser } from "./choosers.ts";
 import "./guess/guess.ts";
@@ -33,9 +33,6 @@ export type Ask = (question: Question) => Promise<Reply | null>;
 
 /** So many beds are shown at first; the rest on demand. */
 const FIRST_BEDS = 16;
-
-/** Cautions that stand with the beds; those of tanks stand by the tanks. */
-const aboutBeds: ReadonlySet<string> = new Set(["local-rules-first", "survey-safety", "no-cross-connection"]);
 
 /**
  * What each bed needs: rain and watering, who is thirstiest, one bed's months, habit and changes, and a year day by day.
@@ -256,7 +253,7 @@ export class ThirstPage extends LitElement {
           ${months ? html`<gwb-plate .chart=${months}></gwb-plate>` : nothing}
         </div>
         <div class="margin">
-          ${note(words.aside.months, words.aside.monthsWords(hasToday))} ${this.cautions()}
+          ${note(words.aside.months, words.aside.monthsWords(hasToday))} ${cautions(view)}
         </div>
       </div>
       ${balance ? html`<div class="spread"><div class="main"><gwb-plate .chart=${balance}></gwb-plate></div></div>` : nothing}
@@ -271,15 +268,6 @@ export class ThirstPage extends LitElement {
           : nothing
       }
     </section>`;
-  }
-
-  private cautions() {
-    const said = this.view.cautions
-      .filter(({ code }) => aboutBeds.has(code))
-      .map(({ sentence: each }) => each);
-    return said.length > 0
-      ? note(aside.cautions, html`${said.map((each) => html`<span class="said">${each}</span> `)}`)
-      : nothing;
   }
 
   private days() {

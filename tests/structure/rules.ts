@@ -28,7 +28,11 @@ export const rules: Readonly<Record<string, Rule>> = {
   engine: { parts: ["quantities"], types: ["tables"] },
   tables: { parts: ["data", "quantities"] },
   survey: { parts: ["tables", "quantities"], types: ["engine"], packages: ["zod"] },
-  files: { parts: ["survey", "units", "quantities"], types: ["engine"], packages: ["papaparse", "ical-generator"] },
+  files: {
+    parts: ["survey", "units", "quantities"],
+    types: ["engine"],
+    packages: ["papaparse", "ical-generator"],
+  },
   report: { parts: ["engine", "survey", "tables", "quantities"], packages: ["zod"] },
   explain: { parts: ["engine", "tables", "quantities", "units", "words", "report"], types: ["survey"] },
   words: { parts: ["engine", "tables", "quantities", "units"], types: ["survey", "report"] },
