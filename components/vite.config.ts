@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vite";
+import { keptPage } from "./walk/offline/build.ts";
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -22,4 +23,5 @@ export default defineConfig({
     reportCompressedSize: true,
   },
   worker: { format: "es" },
+  plugins: [keptPage()],
 });

@@ -11,6 +11,7 @@ import type { Walk, Weighed } from "./context.ts";
  * @property walk
  * @property candidate the survey with the reading in it; null for none
  * @property bed the bed's id
+ * @property open the survey with an open sky over the bed, to compare; null for none
  * @property plants how many plants it has, to say litres a plant
  */
 export class WalkLitres extends LitElement {
@@ -19,14 +20,19 @@ export class WalkLitres extends LitElement {
     candidate: { attribute: false },
     bed: { attribute: false },
     plants: { attribute: false },
+    open: { attribute: false },
     weighed: { state: true },
+    weighedOpen: { state: true },
   };
 
   declare walk: Walk;
   declare candidate: Survey | null;
   declare bed: string;
   declare plants: number | null;
+  declare open: Survey | null;
   declare weighed: Weighed | null;
+  /** The same under an open sky. */
+  declare weighedOpen: Weighed | null;
 
   private turn = 0;
 
@@ -44,7 +50,9 @@ export class WalkLitres extends LitElement {
     this.candidate = null;
     this.bed = "";
     this.plants = null;
+    this.open = null;
     this.weighed = null;
+    this.weighedOpen = null;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
@@ -58,17 +66,21 @@ export class WalkLitres extends LitElement {
     const { weigh } = this.walk;
     if (turn !== this.turn) return;
     const weighed = this.candidate && weigh ? await weigh(this.candidate).catch(() => null) : null;
-    if (turn === this.turn) this.weighed = weighed;
+    const open = this.open && weighed && weigh ? await weigh(this.open).catch(() => null) : null;
+    if (turn !== this.turn) return;
+    this.weighed = weighed;
+    this.weighedOpen = open;
   }
 
   protected override render() {
     const litres = this.weighed?.beds.get(this.bed);
     if (litres === undefined) return nothing;
+    const openSky = this.weighedOpen?.beds.get(this.bed);
     const show = (value: number, unit: "L") => this.walk.show(rough(value), unit);
     return html`<p>
       ${litresWords.bedNeeds(show(litres, "L"))}${
-        this.plants ? ` ${litresWords.aPlant(show(litres / this.plants, "L"))}` : nothing
-      }
+        openSky === undefined ? nothing : ` ${litresWords.openSky(show(openSky, "L"))}`
+      }${this.plants ? ` ${litresWords.aPlant(show(litres / this.plants, "L"))}` : nothing}
     </p>`;
   }
 }

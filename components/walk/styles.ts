@@ -13,6 +13,11 @@ const walk = css`
     max-width: 40rem;
     min-height: min(100svh, 46rem);
   }
+  @media (min-width: 60rem) {
+    .screen.wide {
+      max-width: 62rem;
+    }
+  }
   .of {
     margin-top: 1.1rem;
     color: var(--grey);
@@ -100,6 +105,7 @@ const walk = css`
     flex-wrap: wrap;
     align-items: center;
     gap: 0.35rem 1.2rem;
+    max-width: 40rem;
     margin-top: 1.4rem;
     padding: 0.7rem 0 max(0.8rem, env(safe-area-inset-bottom));
     border-top: 1px solid var(--hair);

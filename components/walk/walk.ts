@@ -7,6 +7,7 @@ import type { Walk, Weigh } from "./context.ts";
 import { type AtStop, Drafts, emptyDraft, emptyStop, type WalkDraft } from "./draft.ts";
 import { withGroup } from "./keep.ts";
 import { momentText } from "./moment.ts";
+import { keepPage } from "./offline/register.ts";
 import type { Weight } from "./order.ts";
 import { practiceSurvey } from "./practice.ts";
 import { routeOf } from "./routes.ts";
@@ -27,7 +28,7 @@ import { type WalkStore, walkStore } from "./store.ts";
  * @fires change `{ survey }` the whole new survey
  * @fires route `{ route }` the screen gone to
  */
-export class WalkPlace extends LitElement {
+export class GroundsWalk extends LitElement {
   static override properties = {
     survey: { attribute: false },
     site: { attribute: false },
@@ -96,6 +97,11 @@ export class WalkPlace extends LitElement {
       scrollTo({ top: 0 });
       void this.focusHead();
     }
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void keepPage();
   }
 
   /** The draft of the group that walked here last, where it left off. */
@@ -187,4 +193,4 @@ export class WalkPlace extends LitElement {
   }
 }
 
-customElements.define("gwb-walk", WalkPlace);
+customElements.define("gwb-walk", GroundsWalk);

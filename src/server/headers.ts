@@ -21,12 +21,13 @@ export function securityHeaders(): MiddlewareHandler {
       frameAncestors: none,
     },
     permissionsPolicy: {
-      accelerometer: [],
+      // how a phone is held, for angles up to walls and trees
+      accelerometer: ["self"],
       camera: [],
       displayCapture: [],
       // the place of a garden, where somebody asks for it
       geolocation: ["self"],
-      gyroscope: [],
+      gyroscope: ["self"],
       magnetometer: [],
       microphone: [],
       midi: [],

@@ -61,7 +61,7 @@ export function sitePlan(survey: Survey): SitePlan {
   const next = (side: number): Corner => {
     if (x > west && x + side > west + wide) {
       x = west;
-      y -= row + 4 * gap;
+      y -= row + gap;
       row = 0;
     }
     if (row === 0) y -= 3 * gap;

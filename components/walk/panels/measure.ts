@@ -13,7 +13,7 @@ import { wayWords } from "../../../src/words/en/walk-ways.ts";
 import { readQuantity } from "../../fields/writing/quantity.ts";
 import type { AtStop } from "../draft.ts";
 import { asTyped, type Entry, type EntryRead, readEntry } from "../entry.ts";
-import { keepTaken } from "../keep.ts";
+import { keepTaken, setField } from "../keep.ts";
 import { givenSaid } from "../said.ts";
 import { entryBefore } from "../same-tank.ts";
 import "../form.ts";
@@ -180,7 +180,7 @@ export class MeasurePanel extends Panel {
         @entry=${(event: CustomEvent<{ entry: Entry }>) => this.keep({ step: "measure", entry: event.detail.entry })}
       ></gwb-walk-terms>
       <div class="result" role="status">${this.result(this.read)}</div>
-      ${this.litres(outcome, at)}
+      ${this.litres(outcome)}
       ${this.cautionLine()}
       <div class="grow"></div>
       <div class="foot">
@@ -223,7 +223,7 @@ export class MeasurePanel extends Panel {
     );
   }
 
-  private litres(outcome: Outcome | null, at: AtStop) {
+  private litres(outcome: Outcome | null) {
     if (this.stop.list !== "beds" || !outcome || "impossible" in outcome || !this.read) return nothing;
     const { survey, stop } = { survey: this.walk.survey, stop: this.stop };
     const { how, readings } = this.read;
@@ -239,7 +239,7 @@ export class MeasurePanel extends Panel {
       .bed=${stop.id}
       .plants=${plants && "figure" in plants ? plants.figure.figure : null}
       .candidate=${candidate}
-      .key=${at.guess}
+      .open=${stop.kind === "shade" ? setField(survey, stop.at, []) : null}
     ></gwb-walk-litres>`;
   }
 

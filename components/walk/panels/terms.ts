@@ -59,6 +59,13 @@ export class WalkTerms extends LitElement {
       .term h3 {
         margin: 0;
       }
+      @media (min-width: 60rem) {
+        .pair {
+          display: grid;
+          grid-template-columns: minmax(0, 21.5rem) minmax(0, 1fr);
+          gap: 0 3.5rem;
+        }
+      }
       .more {
         display: flex;
         flex-wrap: wrap;
@@ -118,18 +125,17 @@ export class WalkTerms extends LitElement {
       slot: isHere ? this.hand : null,
       tell: (next) => this.tell(next),
     });
-    return html`${shown ?? nothing}
-      ${
-        aid?.fills === "all"
-          ? nothing
-          : html`<gwb-walk-form
+    if (aid?.fills === "all") return shown;
+    return html`<div class="pair">
+      ${shown ? html`<div>${shown}</div>` : nothing}
+      ${html`<gwb-walk-form
               .entry=${entry}
               .typed=${walk.typed}
               .term=${t}
               .without=${aid?.fills ?? []}
               @look=${this.look}
-            ></gwb-walk-form>`
-      }`;
+            ></gwb-walk-form>`}
+    </div>`;
   }
 
   private readonly look = (event: CustomEvent<{ slot: number; term: number }>): void => {

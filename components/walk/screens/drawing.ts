@@ -31,9 +31,6 @@ export class DrawingScreen extends Screen {
   static override styles = [
     ...Screen.styles,
     css`
-      .screen {
-        max-width: 60rem;
-      }
       .sheet {
         margin-top: 1rem;
         border: 1.5px solid var(--ink);

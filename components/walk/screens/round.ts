@@ -35,6 +35,15 @@ export class RoundScreen extends Screen {
         font-weight: 400;
         font-size: 1rem;
       }
+      @media (min-width: 60rem) {
+        .lists {
+          columns: 2;
+          column-gap: 3.5rem;
+        }
+        .lists section {
+          break-inside: avoid;
+        }
+      }
       .answers {
         margin-top: 0.5rem;
       }
@@ -64,7 +73,7 @@ export class RoundScreen extends Screen {
     const open = stops.filter((stop) => !isDone(stop) && !draft.passed.includes(stop.key));
     const [next] = open;
     const most = mostWanted(open, weights);
-    return html`<section class="screen" aria-labelledby="head">
+    return html`<section class="screen wide" aria-labelledby="head">
       <div class="top">
         <button class="plain" @click=${() => this.walk.go("")}>${walkWords.title}</button>
         <p>${walkWords.group(draft.nickname)}</p>
@@ -74,13 +83,10 @@ export class RoundScreen extends Screen {
         ${short ? roundWords.short(minutesOf(short), short.length) : nothing}</p>
       ${most && most !== next ? this.most(most) : nothing}
       ${this.chooser(draft.mode === "short")}
-      ${lists.map((list) =>
-        this.list(
-          list,
-          stops.filter((stop) => stop.list === list),
-        ),
-      )}
-      ${this.tools()}
+      <div class="lists">
+        ${lists.map((list) => html`<section>${this.list(list, ofList(list, stops))}</section>`)}
+        <section>${this.tools()}</section>
+      </div>
       <div class="grow"></div>
       ${
         next
@@ -158,6 +164,10 @@ export class RoundScreen extends Screen {
         </button>
       </div>`;
   }
+}
+
+function ofList(list: WalkList, stops: readonly Stop[]): Stop[] {
+  return stops.filter((stop) => stop.list === list);
 }
 
 function minutesOf(stops: readonly Stop[]): number {

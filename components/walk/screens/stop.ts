@@ -1,12 +1,14 @@
-import { css, html, nothing } from "lit";
+import { css, html, nothing, type PropertyValues } from "lit";
 import { questionsAbout } from "../../../src/survey/measuring/unlikely.ts";
 import { workOut } from "../../../src/survey/measuring/work-out.ts";
 import type { Survey } from "../../../src/survey/survey.ts";
+import { faultWords } from "../../../src/words/en/faults.ts";
 import { noteSentence } from "../../../src/words/en/walk-notes.ts";
 import { questionSentence } from "../../../src/words/en/walk-questions.ts";
 import { measureWords, walkWords } from "../../../src/words/en/walk-screens.ts";
 import { stopWords } from "../../../src/words/en/walk-stops.ts";
 import { emptyStop } from "../draft.ts";
+import { newFaults } from "../faults.ts";
 import { keepTaken, setField } from "../keep.ts";
 import { panelOf, type TakenAtStop } from "../panels/panel.ts";
 import { standsSaid, valueSaid } from "../said.ts";
@@ -17,11 +19,18 @@ import "../panels/all.ts";
 
 /** One stop: cautions the first time, then what it asks, then what was kept. */
 export class StopScreen extends Screen {
-  static override properties = { ...Screen.properties, key: { attribute: false }, again: { state: true } };
+  static override properties = {
+    ...Screen.properties,
+    key: { attribute: false },
+    again: { state: true },
+    faults: { state: true },
+  };
 
   declare key: string;
   /** The stop that is measured once more. */
   declare again: string;
+  /** What the survey cannot take of what was just measured. */
+  declare faults: readonly string[];
 
   static override styles = [
     ...Screen.styles,
@@ -39,6 +48,11 @@ export class StopScreen extends Screen {
     super();
     this.key = "";
     this.again = "";
+    this.faults = [];
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("key")) this.faults = [];
   }
 
   protected override render() {
@@ -53,11 +67,11 @@ export class StopScreen extends Screen {
         : html`<div class="panel" @taken=${(event: CustomEvent<TakenAtStop>) => this.take(stop, event.detail)} @pass=${() => this.pass(stop, stops)}>
             ${panelOf(stop, walk)}
           </div>`;
-    return html`<section class="screen" aria-labelledby="head">
+    return html`<section class="screen wide" aria-labelledby="head">
       ${this.top()}
       <p class="of" id="of"><bdi>${stop.name}</bdi></p>
       <h2 id="head" tabindex="-1" aria-describedby="of">${stopWords[stop.kind]!.ask}</h2>
-      ${body}
+      ${this.faults.map((fault) => html`<p class="wrong" role="alert">${fault}</p>`)} ${body}
     </section>`;
   }
 
@@ -82,6 +96,8 @@ export class StopScreen extends Screen {
     const survey = set.reduce((next, [path, value]) => setField(next, path, value), before);
     const kept = keepTaken(survey, { at, also, group, when: this.walk.now(), ...taken });
     if (!kept) return;
+    this.faults = newFaults(before, kept).map(faultWords);
+    if (this.faults.length > 0) return;
     this.again = "";
     this.walk.keepStop(stop.key, emptyStop());
     this.walk.keepDraft({ passed: this.walk.draft.passed.filter((key) => key !== stop.key) });

@@ -79,9 +79,14 @@ export interface View {
   y: number;
 }
 
+export const wholeView: View = { scale: 1, x: 0, y: 0 };
+
+/** How small and how large a picture may be shown. */
+const [furthest_scale, nearest_scale] = [0.05, 12];
+
 /** Zoomed about a place on the screen, which stays where it is. */
-export function zoomed({ scale, x, y }: View, by: number, at: Corner, least: number, most: number): View {
-  const next = Math.min(most, Math.max(least, scale * by));
+export function zoomed({ scale, x, y }: View, by: number, at: Corner): View {
+  const next = Math.min(nearest_scale, Math.max(furthest_scale, scale * by));
   const ratio = next / scale;
   return { scale: next, x: at[0] - (at[0] - x) * ratio, y: at[1] - (at[1] - y) * ratio };
 }
@@ -91,3 +96,8 @@ export const toPicture = ({ scale, x, y }: View, [sx, sy]: Corner): Corner => [
   (sy - y) / scale,
 ];
 export const toScreen = ({ scale, x, y }: View, [px, py]: Corner): Corner => [px * scale + x, py * scale + y];
+
+/** How far two fingers moved apart: the ratio of their distances. */
+export function spread(before: Corner, now: Corner, other: Corner): number {
+  return far(now, other) / Math.max(1, far(before, other));
+}

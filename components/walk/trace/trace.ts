@@ -1,5 +1,4 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
-import { styleMap } from "lit/directives/style-map.js";
 import type { Corner } from "../../../src/survey/measuring/polygon.ts";
 import { traceWords } from "../../../src/words/en/walk-trace.ts";
 import { base, pressable } from "../../look/base.ts";
@@ -13,20 +12,19 @@ import {
   emptyTrace,
   nearest,
   snapped,
+  spread,
   type Traced,
   type Tracing,
   toPicture,
-  toScreen,
   undone,
   type View,
+  wholeView,
   zoomed,
 } from "./state.ts";
 import { traceStyles } from "./styles.ts";
 
-/** The longer side of the picture kept, px: sharp enough to see a path's edge on a school's plan. */
-const most_px = 3000;
-/** How near a finger, a mouse or an arrow key snaps, px of the screen. */
-const reach_px = 14;
+/** The longer side of the picture kept, and how near a mouse or a key snaps on the screen, px. */
+const [most_px, reach_px] = [3000, 14];
 
 /**
  * A plan or photograph of one's own, to mark a known length and then a shape on, by mouse, finger or keys. The picture
@@ -36,7 +34,7 @@ const reach_px = 14;
  * @property picture its key in the store
  * @property traced what is marked so far, in pixels of the picture
  * @property setting whether the known length or the shape is being marked
- * @property outlines shapes traced before, to snap to
+ * @property outlines shapes before, to snap to
  * @fires trace `{ traced, height_px }`
  */
 export class WalkTrace extends LitElement {
@@ -65,7 +63,7 @@ export class WalkTrace extends LitElement {
   declare why: "too-large" | "no-picture" | "unread" | null;
   declare view: View;
   declare tracing: Tracing;
-  /** Where the keys' crosshair stands, px of the screen; null until keys are used. */
+  /** The keys' crosshair, px of the screen; null until keys are used. */
   declare cross: Corner | null;
   declare over: boolean;
 
@@ -83,7 +81,7 @@ export class WalkTrace extends LitElement {
     this.url = "";
     this.size = null;
     this.why = null;
-    this.view = { scale: 1, x: 0, y: 0 };
+    this.view = wholeView;
     this.tracing = { now: emptyTrace, past: [] };
     this.cross = null;
     this.over = false;
@@ -125,6 +123,11 @@ export class WalkTrace extends LitElement {
     return this.renderRoot.querySelector<HTMLElement>(".board");
   }
 
+  /** Set by script, for the page's policy lets no style stand in an attribute. */
+  protected override updated(): void {
+    if (this.board && this.size) this.board.style.aspectRatio = `${this.size.width} / ${this.size.height}`;
+  }
+
   protected override render() {
     return html`${this.size ? this.drawBoard(this.size) : this.drop()}
     ${this.why ? html`<p class="wrong" role="alert">${traceWords.why[this.why]}</p>` : nothing}`;
@@ -144,7 +147,6 @@ export class WalkTrace extends LitElement {
     const { scale, x, y } = this.view;
     return html`<div
         class="board"
-        style=${styleMap({ aspectRatio: `${width} / ${height}` })}
         role="application"
         tabindex="0"
         aria-label=${this.setting === "known" ? traceWords.markKnown : traceWords.markCorners}
@@ -185,19 +187,12 @@ export class WalkTrace extends LitElement {
     this.moved = false;
     this.cross = null;
     const reach = event.pointerType === "mouse" ? reach_px : 2 * reach_px;
-    this.held = this.fingers.size === 1 ? this.grasped(at, reach) : null;
+    const on =
+      this.fingers.size === 1
+        ? nearest(toPicture(this.view, at), this.tracing.now[this.setting], reach / this.view.scale)
+        : null;
+    this.held = on === null ? null : { list: this.setting, at: on };
   };
-
-  /** The mark under the finger, to be moved. */
-  private grasped(at: Corner, reach: number): typeof this.held {
-    const { now } = this.tracing;
-    const on = nearest(
-      at,
-      now[this.setting].map((corner) => toScreen(this.view, corner)),
-      reach,
-    );
-    return on === null ? null : { list: this.setting, at: on };
-  }
 
   private readonly move = (event: PointerEvent): void => {
     const before = this.fingers.get(event.pointerId);
@@ -224,10 +219,8 @@ export class WalkTrace extends LitElement {
   private pinch(id: number, now: Corner): void {
     const [other] = [...this.fingers].filter(([one]) => one !== id).map(([, at]) => at);
     const before = this.fingers.get(id)!;
-    const by =
-      Math.hypot(now[0] - other![0], now[1] - other![1]) /
-      Math.max(1, Math.hypot(before[0] - other![0], before[1] - other![1]));
-    this.view = zoomed(this.view, by, other!, 0.05, 12);
+    const by = spread(before, now, other!);
+    this.view = zoomed(this.view, by, other!);
   }
 
   private readonly up = (event: PointerEvent): void => {
@@ -239,10 +232,7 @@ export class WalkTrace extends LitElement {
     this.held = null;
   };
 
-  private readonly cancel = (event: PointerEvent): void => {
-    this.fingers.delete(event.pointerId);
-    this.held = null;
-  };
+  private readonly cancel = ({ pointerId }: PointerEvent): void => void this.fingers.delete(pointerId);
 
   /** Sets a point where the screen was touched. */
   private mark(at: Corner, reach: number): void {
@@ -261,14 +251,14 @@ export class WalkTrace extends LitElement {
   }
 
   private readonly wheel = (event: WheelEvent): void => {
-    if (!event.ctrlKey && document.activeElement !== this && !this.matches(":focus-within")) return;
+    if (!event.ctrlKey && !this.matches(":focus-within")) return;
     event.preventDefault();
-    this.view = zoomed(this.view, Math.exp(-event.deltaY / 400), this.at(event), 0.05, 12);
+    this.view = zoomed(this.view, Math.exp(-event.deltaY / 400), this.at(event));
   };
 
   private readonly zoom = (by: number): void => {
     const { clientWidth, clientHeight } = this.board!;
-    this.view = zoomed(this.view, by, this.cross ?? [clientWidth / 2, clientHeight / 2], 0.05, 12);
+    this.view = zoomed(this.view, by, this.cross ?? [clientWidth / 2, clientHeight / 2]);
   };
 
   private readonly undo = (): void => {

@@ -53,6 +53,7 @@ export const shapeWords = {
 
 export const litresWords = {
   bedNeeds: (litres: string) => `With that it needs about ${litres} a year.`,
+  openSky: (litres: string) => `Under an open sky it would be ${litres}.`,
   aPlant: (litres: string) => `That is ${litres} a plant.`,
   classNeeds: (litres: string) => `about ${litres} a year`,
 } as const;

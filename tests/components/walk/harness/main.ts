@@ -3,7 +3,7 @@ import { weighWith } from "../../../../components/walk/weigh.ts";
 import { readRecord } from "../../../../src/files/record.ts";
 import type { Survey } from "../../../../src/survey/survey.ts";
 import "../../../../components/walk/walk.ts";
-import type { WalkPlace } from "../../../../components/walk/walk.ts";
+import type { GroundsWalk } from "../../../../components/walk/walk.ts";
 
 z.config({ jitless: true });
 
@@ -22,7 +22,7 @@ const [survey, record] = await Promise.all([
 ]);
 const read = readRecord(record);
 const query = new URLSearchParams(location.search);
-const place = document.createElement("gwb-walk") as WalkPlace;
+const place = document.createElement("gwb-walk") as GroundsWalk;
 window.survey = survey;
 place.site = "harness";
 place.survey = survey;

@@ -1,0 +1,19 @@
+import { fileURLToPath } from "node:url";
+import type { Plugin } from "vite";
+
+const keeper = fileURLToPath(new URL("./keeper.ts", import.meta.url));
+
+/** Builds the page's keeper beside it, under a name that stays, with the list of the files that it keeps. */
+export function keptPage(): Plugin {
+  return {
+    name: "kept-page",
+    apply: "build",
+    buildStart() {
+      this.emitFile({ type: "chunk", id: keeper, fileName: "keeper.js" });
+    },
+    generateBundle(_options, bundle) {
+      const files = Object.keys(bundle).sort();
+      this.emitFile({ type: "asset", fileName: "kept.json", source: JSON.stringify(files) });
+    },
+  };
+}
