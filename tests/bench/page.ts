@@ -36,16 +36,14 @@ function median(times: number[]): number {
   return times.sort((a, b) => a - b)[Math.floor(times.length / 2)]!;
 }
 
-/** Scripts that the page, and what runs beside it, have asked for. */
-function loadedBy(page: Page): { page: Set<string>; worker: Set<string> } {
-  const loaded = { page: new Set<string>(), worker: new Set<string>() };
+/** Every script asked for, by the page or by what works beside it. */
+function askedBy(page: Page): Set<string> {
+  const asked = new Set<string>();
   page.on("request", (request) => {
     const name = request.url().split("/").at(-1) ?? "";
-    if (!name.endsWith(".js")) return;
-    const isWorker = name.startsWith("worker-") || request.headers().referer?.includes("/worker-");
-    loaded[isWorker ? "worker" : "page"].add(name);
+    if (name.endsWith(".js")) asked.add(name);
   });
-  return loaded;
+  return asked;
 }
 
 /** Ms from the navigation until the page says it. */
@@ -64,7 +62,7 @@ async function time(
       for (const [key, value] of Object.entries(kept)) localStorage.setItem(key, value);
     }, before);
   const page = await context.newPage();
-  const loaded = loadedBy(page);
+  const asked = askedBy(page);
   const session = await context.newCDPSession(page);
   await session.send("Emulation.setCPUThrottlingRate", { rate });
   await page.goto(address, { waitUntil: "commit" });
@@ -72,8 +70,12 @@ async function time(
   const ms = await page.evaluate(
     () => new Promise<number>((resolve) => requestAnimationFrame(() => resolve(performance.now()))),
   );
+  // what a worker loads does not stand among what its page loaded
+  const own = await page.evaluate(() => performance.getEntriesByType("resource").map(({ name }) => name));
   await context.close();
-  return { ms, ...loaded };
+  const isOwn = (script: string) => !script.startsWith("worker-") && own.some((url) => url.endsWith(script));
+  const scripts = [...asked];
+  return { ms, page: new Set(scripts.filter(isOwn)), worker: new Set(scripts.filter((one) => !isOwn(one))) };
 }
 
 /** Sixty beds on thirty made-up years. */

@@ -9,9 +9,9 @@ import { type WeatherNotes, weatherForSurvey } from "../../../src/survey/normals
 import { readSurvey } from "../../../src/survey/read.ts";
 import type { Survey } from "../../../src/survey/survey.ts";
 import { cautionSentence } from "../../../src/words/en/cautions.ts";
-import { faultWords } from "../../../src/words/en/faults.ts";
 import { refusalsOf } from "../../../src/words/en/refusals.ts";
 import type { Answers, PlaceWeather, ToldFault, WeatherOf, Wrong } from "./messages.ts";
+import { told } from "./told.ts";
 
 /** The last survey worked out: what workings are read from. */
 let kept: WorkedOut | null = null;
@@ -90,8 +90,4 @@ function generated(survey: Survey, place: PlaceWeather | null): Given | { faults
 
 function wrong(of: Wrong, faults: readonly ToldFault[]): Answers["answer"] {
   return { wrong: of, faults };
-}
-
-export function told(fault: Fault): ToldFault {
-  return { path: fault.path, sentence: faultWords(fault) };
 }

@@ -4,8 +4,8 @@ import type { Fault } from "../../../src/survey/faults.ts";
 import type { FirstPlace } from "../../../src/survey/first/entries.ts";
 import { weatherForSurvey } from "../../../src/survey/normals/for-survey.ts";
 import { firstNames } from "../../../src/words/en/first.ts";
-import { told } from "./answer.ts";
 import type { Answers, AskOf, PlaceWeather } from "./messages.ts";
+import { told } from "./told.ts";
 
 const years = 20;
 const seed = 1;

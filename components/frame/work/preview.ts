@@ -5,7 +5,6 @@ import { applyMapping } from "../../../src/survey/record/apply.ts";
 import { guessMapping } from "../../../src/survey/record/guess.ts";
 import type { Given, Mapping } from "../../../src/survey/record/mapping.ts";
 import { unitsOf } from "../../../src/survey/record/source-units.ts";
-import { faultWords } from "../../../src/words/en/faults.ts";
 import { gapLines } from "../../../src/words/en/record-gaps.ts";
 import { columnNames } from "../../../src/words/en/weather.ts";
 import {
@@ -16,6 +15,7 @@ import {
   unitNames,
 } from "../../../src/words/en/weather-import.ts";
 import type { ToldFault } from "./messages.ts";
+import { told } from "./told.ts";
 
 /** A column of the record and what feeds it. */
 export interface MappedLine {
@@ -142,8 +142,4 @@ function datesOf({ dates }: Mapping): string | null {
 
 function rowFault(row: number, code: string): ToldFault {
   return told({ path: `row ${row}`, code, facts: {} });
-}
-
-function told(fault: Parameters<typeof faultWords>[0]): ToldFault {
-  return { path: fault.path, sentence: faultWords(fault) };
 }

@@ -1,5 +1,5 @@
 import { openEntry } from "../../tables/first-answer.ts";
-import { surveyFormat, surveyVersion } from "../schema/survey.ts";
+import { surveyFormat, surveyVersion } from "../format.ts";
 import type { Survey, SurveyBed, SurveyFinding, SurveyMeasure, SurveyMulch } from "../survey.ts";
 import type { Thirst } from "../words.ts";
 import type { FirstEntries } from "./entries.ts";

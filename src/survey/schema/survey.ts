@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { surveyFormat, surveyVersion } from "../format.ts";
 import { bed } from "./bed.ts";
 import { measure } from "./measures.ts";
 import { finding, group, meter, reading } from "./meters.ts";
@@ -6,8 +7,7 @@ import { money, tariff } from "./money.ts";
 import { site } from "./site.ts";
 import { draw, leak, restriction, roof, tank, tap } from "./water.ts";
 
-export const surveyFormat = "grounds-survey";
-export const surveyVersion = 1;
+export { surveyFormat, surveyVersion };
 
 /** The whole survey document: shape, words and bounds. What binds fields to each other is in checks/. */
 export const surveySchema = z
