@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vite";
-import { keptPage } from "./walk/offline/build.ts";
+import { keptPage } from "./walk/offline/offline.config.ts";
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
