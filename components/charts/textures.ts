@@ -65,8 +65,9 @@ function defineBothBeyond(svg: Svg): void {
   stroke(7, 0.7, "mains");
 }
 
-/** Puts the textures into a drawing; ids are of the shadow root that it stands in. */
+/** Puts the textures into a drawing that has none yet; ids are of the shadow root that it stands in. */
 export function defineTextures(svg: Svg): void {
+  if (!svg.select("defs").empty()) return;
   const defs = svg.append("defs");
   for (const hatch of hatches) {
     const pattern = defs

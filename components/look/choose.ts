@@ -66,6 +66,16 @@ export const chooseStyles = css`
   .which {
     margin-bottom: 0.9rem;
   }
+  .which label {
+    display: flex;
+    align-items: center;
+    min-width: 0;
+    max-width: 100%;
+  }
+  .which select {
+    flex: 0 1 auto;
+    min-width: 0;
+  }
   @media (pointer: coarse) {
     .choices fieldset span {
       display: inline-flex;

@@ -22,6 +22,9 @@ import { rulerStyles, rulers } from "./rulers.ts";
 import { levelOf, type Setting, settingOf, trialFinding, triedSentence, triedView } from "./trying.ts";
 import "./years/years.ts";
 
+/** A ruler rests when it has not moved for so long. */
+const REST_MS = 150;
+
 export type Ask = (question: Question) => Promise<Reply | null>;
 
 /**
@@ -50,6 +53,7 @@ export class Tank extends LitElement {
     isFirst: { attribute: false },
     wanted: { state: true },
     trial: { state: true },
+    settled: { state: true },
     limit: { state: true },
   };
 
@@ -65,6 +69,8 @@ export class Tank extends LitElement {
   declare wanted: Setting | null;
   /** The tank as it was tried last; null as it is. */
   declare trial: Trial | null;
+  /** The trial that all years show: the last one once the rulers rest. */
+  declare settled: Trial | null;
   declare limit: TankLimit | null;
 
   /** One trial at a time: the next begins where the rulers stand when it comes back. */
@@ -80,7 +86,13 @@ export class Tank extends LitElement {
     this.isFirst = false;
     this.wanted = null;
     this.trial = null;
+    this.settled = null;
     this.limit = null;
+  }
+
+  override disconnectedCallback(): void {
+    clearTimeout(this.resting);
+    super.disconnectedCallback();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -91,10 +103,23 @@ export class Tank extends LitElement {
       this.askedLimit = "";
     }
     if (changed.has("year") && this.wanted) void this.run();
+    if (changed.has("trial")) this.settle();
   }
 
   protected override updated(): void {
     void this.askLimit();
+  }
+
+  private resting: ReturnType<typeof setTimeout> | undefined;
+
+  /** Thirty small pictures need not follow every step of a ruler. */
+  private settle(): void {
+    clearTimeout(this.resting);
+    if (this.trial === null) this.settled = null;
+    else
+      this.resting = setTimeout(() => {
+        this.settled = this.trial;
+      }, REST_MS);
   }
 
   private async askLimit(): Promise<void> {
@@ -155,7 +180,7 @@ export class Tank extends LitElement {
       ${
         tank.byYear.length > 1
           ? this.beside(
-              html`<gwb-tank-years .tank=${tank} .trial=${this.trial} .year=${this.year} .marked=${this.marked} .say=${say}
+              html`<gwb-tank-years .tank=${tank} .trial=${this.settled} .year=${this.year} .marked=${this.marked} .say=${say}
                 @gwb-year=${(event: CustomEvent<number>) => this.chooseYear(event.detail)}></gwb-tank-years>`,
               this.isFirst ? note(words.aside.years, words.aside.yearsWords) : nothing,
             )
@@ -164,7 +189,7 @@ export class Tank extends LitElement {
       ${
         tank.claims.length > 0
           ? this.beside(
-              html`<gwb-plate .chart=${claimsChart(tank, say)}></gwb-plate>`,
+              html`<gwb-plate .chart=${this.chart("claims", [tank, say], () => claimsChart(tank, say))}></gwb-plate>`,
               this.isFirst ? note(words.aside.claims, words.aside.claimsWords) : nothing,
             )
           : nothing
@@ -183,7 +208,7 @@ export class Tank extends LitElement {
   private limits(limit: TankLimit) {
     const { tank, say } = this;
     return this.beside(
-      html`<gwb-plate .chart=${limitChart(limit, tank, say)}></gwb-plate>
+      html`<gwb-plate .chart=${this.chart("limit", [limit, tank, say], () => limitChart(limit, tank, say))}></gwb-plate>
         <p class="after">${enoughSentence(limit, tank, say)}</p>`,
       this.isFirst ? note(words.aside.limit, words.aside.limitWords) : nothing,
     );
@@ -205,33 +230,30 @@ export class Tank extends LitElement {
             })
           : nothing
       }
-      ${year === null ? nothing : html`<p class="unseen" role="status">${trial ? triedSentence(tank, trial, say) : ""}</p>`}`;
+      ${year === null ? nothing : html`<p class="unseen" role="status">${this.settled ? triedSentence(tank, this.settled, say) : ""}</p>`}`;
   }
 
-  private lastChart: { key: string; trial: Trial | null; chart: Chart } | null = null;
+  /** A chart is made once for what it shows; a move of a ruler draws the tank's year anew and nothing else. */
+  private chart(slot: string, of: readonly unknown[], make: () => Chart): Chart {
+    const kept = this.charts.get(slot);
+    if (kept?.of.every((each, i) => each === of[i])) return kept.chart;
+    const chart = make();
+    this.charts.set(slot, { of, chart });
+    return chart;
+  }
 
-  /** Drawn anew only for another year, unit or trial. */
+  private charts = new Map<string, { of: readonly unknown[]; chart: Chart }>();
+
   private yearChart(trial: Trial | null): Chart {
     const { tank, year, say } = this;
-    const key = `${tank.id} ${year} ${say.system}`;
-    const kept = this.lastChart;
-    if (kept && kept.key === key && kept.trial === trial && !this.hasNewTank) return kept.chart;
-    const chart =
+    return this.chart("year", [tank, year, say, trial], () =>
       trial && trial.year === year
         ? tankYearChart(triedView(tank, trial), year, say, {
             before_L: levelOf(tank, year),
             finding: trialFinding(trial, say),
           })
-        : tankYearChart(tank, year, say);
-    this.lastChart = { key, trial, chart };
-    this.chartOf = tank;
-    return chart;
-  }
-
-  private chartOf: TankStory | null = null;
-
-  private get hasNewTank(): boolean {
-    return this.chartOf !== this.tank;
+        : tankYearChart(tank, year, say),
+    );
   }
 
   private yearChooser() {

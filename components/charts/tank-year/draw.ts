@@ -29,19 +29,13 @@ function spillOver(svg: Svg, t: TankYear, x: (i: number) => number, full: number
   const most = Math.max(...weeks, 0);
   if (most <= 0) return;
   const height = scaleLinear([0, most], [0, SPILL_PX]);
-  weeks.forEach((spill_L, w) => {
-    if (spill_L <= 0) return;
+  const d = weeks.map((spill_L, w) => {
+    if (spill_L <= 0) return "";
     const from = x(w * 7);
     const to = x(Math.min(t.level_L.length - 1, w * 7 + 7));
-    svg
-      .append("rect")
-      .attr("fill", fills.tankBeyond)
-      .attr("class", "spill")
-      .attr("x", from)
-      .attr("y", full - height(spill_L))
-      .attr("width", Math.max(1, to - from))
-      .attr("height", height(spill_L));
+    return `M${from},${full}V${full - height(spill_L)}H${Math.max(from + 1, to)}V${full}Z`;
   });
+  svg.append("path").attr("fill", fills.tankBeyond).attr("class", "spill").attr("d", d.join(""));
 }
 
 /** Days when not all was there, as marks under the ground line. */
@@ -58,7 +52,9 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
   const floor = full + Math.round(Math.min(210, Math.max(150, width * 0.28)));
   const capacity = say.volume(t.capacity_L) || 1;
   const shownY = scaleLinear([0, capacity], [floor, full]);
-  const y = (x_L: number) => shownY(say.volume(x_L));
+  // plain products: a ruler redraws this as it moves, and a scale is called thousands of times
+  const perLitre = (floor - full) / (t.capacity_L || 1);
+  const y = (x_L: number) => floor - x_L * perLitre;
   const ticks = shownY.ticks(4).filter((tick) => t.capacity_L > 0 && tick < capacity * 0.9);
   const axis = axisRoom([...ticks.map((tick) => say.number(tick)), say.litresBare(t.capacity_L)]);
   const sectionWidth = width < 480 ? 54 : 96;
@@ -66,8 +62,8 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
   const left = section.right + (width < 480 ? 26 : 46);
   const right = width - 1;
   const days = t.level_L.length;
-  const scaleX = scaleLinear([0, Math.max(1, days - 1)], [left, right]);
-  const x = (i: number) => scaleX(i);
+  const perDay = (right - left) / Math.max(1, days - 1);
+  const x = (i: number) => left + i * perDay;
 
   const fullText = say.litresBare(t.capacity_L);
   svg
@@ -190,7 +186,7 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
     height: floor + 64,
     ruler: { left: x(0), right: x(days - 1), y: floor + 44 },
     at: x,
-    nearest: (px) => Math.max(0, Math.min(days - 1, Math.round(scaleX.invert(px)))),
+    nearest: (px) => Math.max(0, Math.min(days - 1, Math.round((px - left) / perDay))),
     line: { top: full, bottom: floor + 44 },
     follow: (i) => {
       const level = y(t.level_L[i] ?? 0);

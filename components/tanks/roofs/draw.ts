@@ -4,7 +4,7 @@ import type { RoofBrings } from "../../../src/report/roofs-bring.ts";
 import { tanks } from "../../../src/words/en/tanks.ts";
 import { type Formatter, NBSP } from "../../../src/words/format.ts";
 import type { Drawn } from "../../charts/chart.ts";
-import { fit, type Svg, textWidth } from "../../charts/measure.ts";
+import { fit, type Svg, textWidth, wrap } from "../../charts/measure.ts";
 import { defineTextures, fills } from "../../charts/textures.ts";
 import { isTaken, roofsInOrder } from "./prepare.ts";
 
@@ -29,12 +29,14 @@ export function drawRoofs(
     [left, width - 1],
   );
   const top = heads(svg, left, beside, say);
-  const row = beside ? 58 : 92;
+  const row = beside ? 62 : 96;
   roofsInOrder(roofs).forEach((roof, i) => {
     const y = top + i * row;
     gable(svg, 0, y + 8);
     write(svg, 36, y + 17, fit(roof.name, nameWidth, 16, 500), "bed small");
-    write(svg, 36, y + 36, fit(aboutRoof(roof, say), nameWidth, 14), "tick");
+    wrap(aboutRoof(roof, say), nameWidth, 14, 2).forEach((line, k) => {
+      write(svg, 36, y + 36 + k * 17, line, "tick");
+    });
     const bar = beside ? y + 6 : y + 48;
     rainOn(svg, roof, x, bar);
     const text = isTaken(roof)

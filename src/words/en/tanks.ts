@@ -45,7 +45,7 @@ export const tanks = {
   roofPlate: {
     finding: (name: string, share: string) => `${shortName(name)} sends ${share} of what the tanks get`,
     findingOne: (name: string, litres: string) => `${shortName(name)} sends its tank ${litres} a year`,
-    findingNone: "No roof is connected to a tank",
+    findingNone: "No roof sends water to a tank that is in use",
     findingNoRoof: "No roofs yet",
     about:
       "Each roof’s rain in a mean year: what reaches its tank, what the first flush takes, and what never runs in.",

@@ -95,8 +95,8 @@ export const thirst = {
     inAll: (unit: string) => `${unit} in all a year`,
     watering: "watering",
     rain: "rain used",
-    tank: "from the tank",
-    mains: "from the mains",
+    tank: "tank water",
+    mains: "mains water",
     columns: [
       "Bed",
       "Area",
