@@ -6,8 +6,10 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/setup.ts"],
-    testTimeout: 30_000,
-    hookTimeout: 60_000,
+    // a journey with a page to build and every rule of accessibility to ask takes its time on two cores
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     maxWorkers: 2,
+    retry: process.env.CI ? 1 : 0,
   },
 });
