@@ -59,8 +59,8 @@ export class AnswerPlace extends PlaceElement {
     const answer = this.renderRoot.querySelector<Answer>("gwb-answer");
     await answer?.updateComplete;
     const part = answer?.shadowRoot?.querySelector<HTMLElement>(`[id="${place}"]`);
-    part?.scrollIntoView({ block: "start" });
     part?.focus({ preventScroll: true });
+    if (part) leadTo(part);
   }
 
   private readonly explain = (at: string) => this.model.explain(at, this.app.say.system);
@@ -92,6 +92,18 @@ export class AnswerPlace extends PlaceElement {
       <p><a href=${sitePath(this.model.id, to)}>${of === "survey" ? frameWords.toWalk : frameWords.toWeather}</a></p>
     </div>`;
   }
+}
+
+/** Scrolls to a part, and again while the figures above it are still being drawn; whoever scrolls is not pulled back. */
+function leadTo(part: HTMLElement): void {
+  const go = () => part.scrollIntoView({ block: "start", behavior: "instant" });
+  go();
+  const timers = [100, 300, 700].map((ms) => setTimeout(go, ms));
+  const stop = () => {
+    for (const timer of timers) clearTimeout(timer);
+  };
+  for (const event of ["wheel", "pointerdown", "keydown"])
+    addEventListener(event, stop, { once: true, passive: true });
 }
 
 customElements.define("gwb-answer-place", AnswerPlace);

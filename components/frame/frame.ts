@@ -5,8 +5,9 @@ import { keepUnits, readUnits } from "../app/preferences.ts";
 import { base, pressable } from "../look/base.ts";
 import type { App } from "./app.ts";
 import { head, toSheet } from "./head.ts";
+import { keepDemo } from "./keep-demo.ts";
 import { frameLook, sheetLook } from "./look.ts";
-import type { Route } from "./route.ts";
+import { type Route, sitePath } from "./route.ts";
 import { Router } from "./router.ts";
 import { Compute } from "./work/compute.ts";
 
@@ -102,9 +103,9 @@ export class Frame extends LitElement {
     const { app } = this;
     const isHere = this.loaded.has(route.screen);
     // these have a head of their own
-    if (route.screen === "demo" && isHere) return html`<gwb-page></gwb-page>`;
+    if (route.screen === "demo" && isHere) return html`${this.demoLine()}<gwb-page></gwb-page>`;
     if (route.screen === "site" && isHere) return html`<gwb-site .app=${app} .route=${route}></gwb-site>`;
-    return html`
+    return html`<div class="page">
       ${head({
         title: frameWords.program,
         below:
@@ -117,7 +118,15 @@ export class Frame extends LitElement {
         ${isHere ? this.sheet(route, app) : html`<p class="headline quiet">${frameWords.opening}</p>`}
       </main>
       <footer>${frameWords.foot}</footer>
-    `;
+    </div>`;
+  }
+
+  private demoLine() {
+    const keep = async () => this.router.go(sitePath(await keepDemo()));
+    return html`<nav class="demo-line row" aria-label=${frameWords.home}>
+      <a href="/">${frameWords.home}</a>
+      <button type="button" class="plain" @click=${keep}>${frameWords.keepDemo}</button>
+    </nav>`;
   }
 
   private sheet(route: Route, app: App) {

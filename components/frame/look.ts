@@ -4,6 +4,8 @@ import { css } from "lit";
 export const frameLook = css`
   :host {
     display: block;
+  }
+  .page {
     max-width: 72rem;
     margin-inline: auto;
     padding: 0 clamp(1rem, 4vw, 3.25rem) 4rem;
@@ -41,6 +43,12 @@ export const frameLook = css`
     overflow-wrap: anywhere;
   }
   .name p {
+    font-size: 0.92rem;
+  }
+  .demo-line {
+    max-width: 72rem;
+    margin-inline: auto;
+    padding: 0.9rem clamp(1rem, 4vw, 3.25rem) 0;
     font-size: 0.92rem;
   }
   .ways {
@@ -129,10 +137,11 @@ export const frameLook = css`
     }
   }
   @media print {
-    :host {
+    .page {
       max-width: none;
       padding: 0;
     }
+    .demo-line,
     .skip,
     .ways,
     footer {
@@ -242,6 +251,12 @@ export const sheetLook = css`
     flex-wrap: wrap;
     align-items: center;
     gap: 0.5rem 1.4rem;
+  }
+  .press:disabled {
+    border-style: dotted;
+    background: none;
+    color: var(--grey);
+    cursor: default;
   }
   .file {
     position: relative;

@@ -187,19 +187,20 @@ export class Site extends LitElement {
   protected override render() {
     const { model } = this;
     const isOpen = this.opening === "open" && model !== null;
-    return html`
+    return html`<div class="page">
       ${head({
         title: isOpen ? model.name : frameWords.program,
         below: html`<p class="quiet">
-          <a href="/">${frameWords.home}</a>
-          ${
-            isOpen
-              ? html`<span class="standing" role="status"
-                  >· ${standingLine(model.standing, () => model.kept.tryNow())}</span
-                >`
-              : nothing
-          }
-        </p>`,
+            <a href="/">${frameWords.home}</a>
+            ${
+              isOpen
+                ? html`<span class="standing" role="status"
+                    >· ${standingLine(model.standing, () => model.kept.tryNow())}</span
+                  >`
+                : nothing
+            }
+          </p>
+          ${isOpen ? this.asideLinks() : nothing}`,
         places: isOpen ? this.placeLinks() : nothing,
         units: this.app.say.system,
         setUnits: this.app.setUnits,
@@ -210,9 +211,9 @@ export class Site extends LitElement {
         ${this.sheet()}
       </main>
       <footer>
-        ${isOpen ? this.asideLinks() : nothing}
         <p>${frameWords.foot}</p>
       </footer>
+      </div>
       ${this.isSlow ? html`<p class="busy" aria-hidden="true">${frameWords.working}</p>` : nothing}
     `;
   }

@@ -4,6 +4,7 @@ export const frameWords = {
   program: "Grounds Water Balance",
   firstTitle: "A first answer",
   home: "All sites",
+  keepDemo: "Keep this invented school, to try everything on it",
   skip: "Skip to the sheet",
   places: "Places of this site",
   asides: "Kept with it",
