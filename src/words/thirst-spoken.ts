@@ -152,13 +152,22 @@ function habitOf(bed: ThirstBed, say: Formatter): Sentence {
 function stressOf(bed: ThirstBed, say: Formatter): Sentence[] {
   const days = (count: number) =>
     Math.round(count) === 1 ? words.bed.oneDay : words.bed.days(say.number(count, 0));
-  const slot = (run: string, count: number): Slot => ({
-    at: run && `bed/${bed.id}/${run}`,
+  const slot = (what: string, count: number): Slot => ({
+    at: what && `bed/${bed.id}/${what}`,
     text: days(count),
   });
+  const asToday = (count: number, isNoneToNeed: boolean): Sentence => {
+    if (count >= 0.05) return words.bed.stressToday(slot("", count));
+    return isNoneToNeed ? [words.bed.noStressToday] : [];
+  };
   if (bed.supply === "none" && bed.stressDays_year < 0.5) return [];
-  const to = words.bed.stress(slot("stress", bed.stressDays_year));
-  const today = bed.underHabit ? words.bed.stressToday(slot("", bed.underHabit.stressDays_year)) : [];
+  const isNone = (count: number) => count < 0.05;
+  const to: Sentence = isNone(bed.stressDays_year)
+    ? [words.bed.noStress]
+    : words.bed.stress(slot("stress", bed.stressDays_year));
+  const today: Sentence = bed.underHabit
+    ? asToday(bed.underHabit.stressDays_year, isNone(bed.stressDays_year))
+    : [];
   return [[...to, ...today, words.bed.stop], bed.supply === "tank-only" ? [words.bed.tankOnly] : []];
 }
 

@@ -105,14 +105,19 @@ export function monthsFinding(months: Months, say: Formatter): string {
   const { need_L_week, today_L_week, years } = months;
   const peak = need_L_week.indexOf(Math.max(...need_L_week));
   if (need_L_week[peak]! < 1) return plate.months.none(months.name);
-  const most = plate.months.peak(months.name, say.month(peak), say.litres(need_L_week[peak]!));
+  const most = (years ? plate.months.peakYears : plate.months.peak)(
+    months.name,
+    say.month(peak),
+    say.litres(need_L_week[peak]!),
+  );
   const dry_L = years?.dry_L_week[peak] ?? 0;
   const head =
     dry_L > 1.05 * need_L_week[peak]! ? most + plate.months.inDry(say.month(peak), say.litres(dry_L)) : most;
   const over = today_L_week
     ? need_L_week.flatMap((need, m) => (today_L_week[m]! > need * 1.25 + 1 ? [say.month(m)] : []))
     : [];
-  if (over.length > 0 && over.length < 4) return head + plate.months.beyond(say.list(over));
+  if (over.length > 0 && over.length < 4)
+    return head + (years ? plate.months.beyondYears : plate.months.beyond)(say.list(over));
   const quiet = quietRun(need_L_week);
   return quiet && !years ? head + plate.months.quiet(say.month(quiet.from), say.month(quiet.to)) : head;
 }

@@ -43,13 +43,16 @@ export function drawGuess(
       write(x, y(place), `${place + 1}.`, "tick");
       const room = (narrow ? side : side - 4) - numberWidth;
       const text = write(x + numberWidth, y(place), fit(shortName(bed.name), room, name_px, 500), "bed");
-      text.attr("font-size", name_px).classed(narrow ? "tiny" : "small", true);
+      text.classed(narrow ? "tiny" : "small", true);
     };
     label(0, guessed);
     label(right, found);
     if (!narrow) write(width, y(found), perAreaText(bed.gross_L_m2_year, say), "tick full", "end");
     if (line.more_L_m2 !== null) {
-      const between = words.between(`${perAreaText(line.more_L_m2, say)} ${say.volumeSymbol}`, areaUnit(say));
+      const between = (narrow ? words.betweenShort : words.between)(
+        `${perAreaText(line.more_L_m2, say)} ${say.volumeSymbol}`,
+        areaUnit(say),
+      );
       write(right + numberWidth, y(found) + 20, fit(between, width - right - numberWidth, 13), "outlet-word");
     }
   }

@@ -58,6 +58,8 @@ export const plate = {
       rain: "Rain a week",
       rainUsed: "Of it used",
     },
+    peakYears: (name: string, month: string, volume: string) => `${name}: most in ${month}, ${volume} a week`,
+    beyondYears: (months: string) => `; too much today in ${months}`,
     inDry: (month: string, volume: string) => `, in a dry ${month} ${volume}`,
     about: (name: string) =>
       `${name}, month by month in a mean year: watering needed, watering given today, and rain.`,

@@ -39,7 +39,7 @@ export const thirst = {
   ],
   bed: {
     needs: (name: string, month: string, litres: Slot, minutes: Slot | null): Sentence => [
-      `In ${month} ${shortName(name)} needs `,
+      `${shortName(name)}: in ${month} `,
       litres,
       ...(minutes ? [" a week, ", minutes, " of watering. "] : [" a week. "]),
     ],
@@ -48,7 +48,7 @@ export const thirst = {
       litres,
       " a week. ",
     ],
-    never: (name: string): Sentence => [`${shortName(name)} needs no watering: rain is enough. `],
+    never: (name: string): Sentence => [`${shortName(name)}: no watering is needed, rain is enough. `],
     rain: (share: string, used: Slot): Sentence => [
       `Of the year’s rain on it the plants use ${share}, `,
       used,
@@ -65,7 +65,9 @@ export const thirst = {
     habitUnknown: (name: string) =>
       `How ${shortName(name)} is watered today is not known, so nothing is said of too much or too little. `,
     stress: (days: Slot): Sentence => ["Watered to need, its plants go thirsty on ", days, " a year"],
-    stressToday: (days: Slot): Sentence => ["; as today, on ", days],
+    noStress: "Watered to need, its plants never go thirsty",
+    stressToday: (days: Slot): Sentence => ["; as today they do on ", days],
+    noStressToday: "; nor as today",
     stop: ". ",
     establishing: (litres: Slot): Sentence => [
       "While its new plants establish they take ",
@@ -85,8 +87,8 @@ export const thirst = {
   orderPlate: {
     finding: (thirsty: string, most: string, isSame: boolean) =>
       isSame
-        ? `${shortName(thirsty)} is thirstiest, by the square metre and in all`
-        : `${shortName(thirsty)} is thirstiest by the square metre, ${shortName(most)} takes most in all`,
+        ? `Thirstiest by the square metre, and most in all: ${shortName(thirsty)}`
+        : `Thirstiest by the square metre: ${shortName(thirsty)}; most in all: ${shortName(most)}`,
     findingOne: (name: string) => `What ${shortName(name)} takes`,
     findingNone: "No bed needs watering",
     about:
@@ -114,11 +116,11 @@ export const thirst = {
     rainOnly: "rain only",
   },
   balance: {
-    even: (name: string) => `Today’s watering of ${shortName(name)} keeps close to its need`,
-    over: (name: string, months: string, litres: string, minutes: string | null) =>
-      `${shortName(name)} gets too much in ${months}: ${litres} a week${minutes ? `, ${minutes}` : ""}`,
-    under: (name: string, months: string, litres: string, minutes: string | null) =>
-      `${shortName(name)} gets too little in ${months}: ${litres} a week${minutes ? `, ${minutes}` : ""}`,
+    even: (name: string) => `${name}: today’s watering keeps close to the need`,
+    over: (name: string, month: string, litres: string, minutes: string | null) =>
+      `${name}: too much in ${month}, ${litres} a week${minutes ? ` or ${minutes}` : ""}`,
+    under: (name: string, month: string, litres: string, minutes: string | null) =>
+      `${name}: too little in ${month}, ${litres} a week${minutes ? ` or ${minutes}` : ""}`,
     both: (over: string, under: string) => `${over}; too little in ${under}`,
     about: (name: string) => `${name}: what today’s watering gives above or below the need, week by month.`,
     axis: (unit: string) => `${unit} a week`,
@@ -163,12 +165,12 @@ export const thirst = {
   },
   year: {
     finding: (name: string, times: string, year: string, litres: string) =>
-      `${shortName(name)} is watered ${times} in ${year}, ${litres} at a time`,
+      `${name} in ${year}: watered ${times}, ${litres} at a time`,
     findingToday: (name: string, times: string, year: string) =>
-      `As today, ${shortName(name)} is watered ${times} in ${year}`,
-    findingNever: (name: string, year: string) => `${shortName(name)} through ${year} without watering`,
-    thirsty: (days: string) => `; its plants go thirsty on ${days}`,
-    neverThirsty: "; its plants never go thirsty",
+      `${name} in ${year}, as today: watered ${times}`,
+    findingNever: (name: string, year: string) => `${name} in ${year}, never watered`,
+    thirsty: (days: string) => `; thirsty on ${days}`,
+    neverThirsty: "; never thirsty",
     times: (count: string) => `${count} times`,
     once: "once",
     days: (count: string) => `${count} days`,
@@ -229,8 +231,9 @@ export const thirst = {
     farthest: (name: string, places: number, isUp: boolean) =>
       `${shortName(name)} surprised most: ${places} places ${isUp ? "thirstier" : "more frugal"} than guessed.`,
     guessed: "Your order",
-    found: "As it was worked out",
+    found: "As worked out",
     between: (litres: string, area: string) => `${litres} more on each ${area}`,
+    betweenShort: (litres: string, area: string) => `+${litres}/${area}`,
     only: (count: number) => `The ${count} largest beds.`,
   },
   aside: {
