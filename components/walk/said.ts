@@ -14,8 +14,9 @@ export function figureSaid(
   figure: { figure: number; standardError: number },
   unit: Unit | null,
 ): string {
-  if (unit === null) return String(Number(figure.figure.toPrecision(3)));
-  return said(figure, unit, measureWords.giveOrTake);
+  if (unit === null) return plainly(figure.figure);
+  const { text, doubt } = said(figure, unit);
+  return doubt === null ? text : `${text}, ${measureWords.giveOrTake(doubt)}`;
 }
 
 /** What stands in a stop's field, in words; null where nothing does. */
@@ -31,20 +32,32 @@ export function standsSaid(walk: Pick<Walk, "show" | "figure">, stop: Stop, stan
   return answerWords(stop.kind, "word" in stands ? stands.word.word : stands.value) ?? "";
 }
 
+/** What readings give for one field; its name where there are several. */
+export interface GivenSaid {
+  name: string | null;
+  text: string;
+  doubt: string | null;
+}
+
+const plainly = (figure: number) => String(Number(figure.toPrecision(3)));
+
 /** Everything that readings give for a stop's fields, the one asked for first. */
-export function givenSaid(
-  walk: Pick<Walk, "show" | "figure">,
-  stop: Stop,
-  outcome: Worked,
-): { name: string | null; text: string }[] {
+export function givenSaid(walk: Pick<Walk, "show" | "figure">, stop: Stop, outcome: Worked): GivenSaid[] {
   const paths = [stop.at, ...stop.also].filter((at) => givenFor(outcome, at) !== null);
   return paths.map((at) => {
     const given = givenFor(outcome, at)!;
     const field = at.split(".").at(-1)!;
     const unit = unitOfField(field);
     const name = paths.length > 1 ? (givenWords[field] ?? null) : null;
-    if ("figure" in given) return { name, text: figureSaid(walk, given.figure, unit) };
-    return { name, text: answerWords(stop.kind, "word" in given ? given.word : given.value) ?? "" };
+    if ("figure" in given)
+      return unit === null
+        ? { name, text: plainly(given.figure.figure), doubt: null }
+        : { name, ...walk.figure(given.figure, unit) };
+    return {
+      name,
+      doubt: null,
+      text: answerWords(stop.kind, "word" in given ? given.word : given.value) ?? "",
+    };
   });
 }
 

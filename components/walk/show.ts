@@ -18,25 +18,24 @@ export function showIn(system: UnitSystem, locale?: string): Show {
   };
 }
 
-/** Writes a figure with how far it may be off: "22,000 L, give or take 300 L". */
+/** A figure and how far it may be off, to the same place: "22,000 L", "300 L"; no doubt where there is none. */
 export type ShowFigure = (
   figure: { figure: number; standardError: number },
   si: Unit,
-  giveOrTake: (text: string) => string,
-) => string;
+) => { text: string; doubt: string | null };
 
 /** A figure to the place that its doubt reaches: one digit of doubt, two where the first is a 1. */
 export function figureIn(system: UnitSystem, locale?: string): ShowFigure {
   const show = showIn(system, locale);
-  return ({ figure, standardError }, si, giveOrTake) => {
-    if (!(standardError > 0)) return show(figure, si);
+  return ({ figure, standardError }, si) => {
+    if (!(standardError > 0)) return { text: show(figure, si), doubt: null };
     const shares = si === "share" || si === "%";
     const unit = shares ? "%" : shownUnit(si, system);
     const of = (value: number) => (si === "share" ? 100 * value : shares ? value : scaled(value, si, unit));
     const digits = placeOf(of(standardError));
     const said = (value: number) =>
       `${toPlace(of(value), digits, locale)}${NBSP}${unit}${si === "L a day" && unit !== si ? " a day" : ""}`;
-    return `${said(figure)}, ${giveOrTake(said(standardError))}`;
+    return { text: said(figure), doubt: said(standardError) };
   };
 }
 
@@ -47,7 +46,7 @@ function scaled(value: number, si: Unit, unit: string): number {
 /** Decimal places, below 0 for tens and hundreds, of a doubt with one digit, or two where the first is a 1. */
 function placeOf(doubt: number): number {
   const power = Math.floor(Math.log10(doubt));
-  return doubt / 10 ** power < 2 ? 1 - power : -power;
+  return doubt / 10 ** power < 1.95 ? 1 - power : -power;
 }
 
 function toPlace(value: number, digits: number, locale: string | undefined): string {

@@ -93,6 +93,14 @@ const walk = css`
     font-weight: 500;
     white-space: nowrap;
   }
+  input,
+  button,
+  select {
+    scroll-margin-block: 4rem 8rem;
+  }
+  input[type="text"]:focus-visible {
+    outline-offset: 0;
+  }
   .grow {
     flex: 1;
     min-height: 1.2rem;

@@ -4,7 +4,7 @@ const most = 24;
 
 /** Progress as a tally of strokes, fives crossed: done ones in ink, the rest faint. */
 export function tallyOf(done: number, all: number) {
-  if (all > most) return svg``;
+  if (all > most || all === 0) return svg``;
   const strokes = Array.from({ length: all }, (_, i) => i);
   const x = (i: number) => Math.floor(i / 5) * 22 + (i % 5) * 4 + 2;
   const width = x(all - 1) + 6;

@@ -218,8 +218,11 @@ export class MeasurePanel extends Panel {
   private givens(outcome: Exclude<Outcome, { impossible: unknown }>) {
     const said = givenSaid(this.walk, this.stop, outcome);
     return said.map(
-      ({ name, text }, i) =>
-        html`<p>${name ?? (i === 0 ? measureWords.comesTo : nothing)} <strong>${text}</strong></p>`,
+      ({ name, text, doubt }, i) => html`<p>
+        ${name ?? (i === 0 ? measureWords.comesTo : nothing)} <strong>${text}</strong>${
+          doubt === null ? nothing : html`, ${measureWords.giveOrTake(doubt)}`
+        }
+      </p>`,
     );
   }
 

@@ -152,14 +152,16 @@ test("answers that can be seen are drawn; those that nobody saw are not", () => 
 });
 
 describe("a figure is written to the place that its doubt reaches", () => {
-  const give = (text: string) => `± ${text}`;
+  const written = ({ text, doubt }: { text: string; doubt: string | null }) =>
+    (doubt === null ? text : `${text}, ± ${doubt}`).replaceAll("\u00A0", " ");
   const said = (figure: number, standardError: number, system: "metric" | "us" = "metric") =>
-    figureIn(system, "en")({ figure, standardError }, "m²", give).replaceAll("\u00A0", " ");
+    written(figureIn(system, "en")({ figure, standardError }, "m²"));
 
   test.each([
     [22_032, 312, "22,000 m², ± 300 m²"],
     [48.234, 0.62, "48.2 m², ± 0.6 m²"],
     [48.234, 0.14, "48.23 m², ± 0.14 m²"],
+    [19.634, 0.196, "19.6 m², ± 0.2 m²"],
     [5, 0, "5 m²"],
   ])("%d with %d", (figure, error, text) => {
     expect(said(figure, error)).toBe(text);

@@ -15,11 +15,20 @@ declare global {
   }
 }
 
-const kept = localStorage.getItem("harness");
-const [survey, record] = await Promise.all([
-  kept ? (JSON.parse(kept) as Survey) : fetch("./survey.json").then((reply) => reply.json()),
-  fetch("./record.csv").then((reply) => reply.text()),
+/** Once fetched, kept: the page of a site keeps its own too. */
+async function kept(name: string, path: string): Promise<string> {
+  const before = localStorage.getItem(name);
+  if (before !== null) return before;
+  const text = await (await fetch(path)).text();
+  localStorage.setItem(name, text);
+  return text;
+}
+
+const [text, record] = await Promise.all([
+  kept("harness", "./survey.json"),
+  kept("harness-record", "./record.csv"),
 ]);
+const survey = JSON.parse(text) as Survey;
 const read = readRecord(record);
 const query = new URLSearchParams(location.search);
 const place = document.createElement("gwb-walk") as GroundsWalk;
