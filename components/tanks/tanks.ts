@@ -81,7 +81,7 @@ export class TanksPage extends LitElement {
           after.length > 0
             ? html`<div class="spread">
                 <div class="main"><p class="lead">${sentences(after, openings)}</p></div>
-                <div class="margin">${note(words.aside.flush, words.aside.flushWords)}</div>
+                <div class="margin">${note(words.aside.flush, words.aside.flushWords(say.depth(1)))}</div>
               </div>`
             : nothing
         }

@@ -84,6 +84,7 @@ export function speakTank(tank: TankStory, say: Formatter): Sentence[] {
     words.tank.shortDays(figure("short", daysText(tank.shortDays_year, say))),
     words.tank.reliable(
       figure("reliability", inHundred(tank.reliability)),
+      say.volumeUnit,
       figure("volumetric-reliability", inHundred(tank.volumetricReliability)),
     ),
   ];

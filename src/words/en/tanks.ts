@@ -89,10 +89,10 @@ export const tanks = {
     ],
     topUp: (litres: Slot): Sentence => ["The mains top it up with ", litres, " of that. "],
     /** Both ways of saying how reliable it is, in words. */
-    reliable: (days: Slot, litres: Slot): Sentence => [
+    reliable: (days: Slot, unit: string, litres: Slot): Sentence => [
       "Of 100 days on which water is asked of it, all is there on ",
       days,
-      "; of 100 litres asked for, it gives ",
+      `; of 100 ${unit} asked for, it gives `,
       litres,
       ". ",
     ],
@@ -177,8 +177,8 @@ export const tanks = {
     roofsWords:
       "Each bar is all the rain that falls on a roof in a mean year: solid reaches the tank, thin hatching is the first flush that is let go, the empty rest runs elsewhere or never runs off. A dotted bar is a roof without a tank.",
     flush: "First flush.",
-    flushWords:
-      "The first millimetres after dry days carry dust and droppings. They are let go before water reaches the tank; the day before with less than 1 mm of rain counts as dry.",
+    flushWords: (depth: string) =>
+      `The first rain after dry days carries dust and droppings. It is let go before water reaches the tank; a day before with less than ${depth} of rain counts as dry.`,
     trial: "Try it.",
     trialWords:
       "Only this tank is run again as a ruler moves; beds and draws ask as they do now. The dotted line is the tank as it is. More roof means more of the same roof.",
