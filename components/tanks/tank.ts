@@ -1,5 +1,4 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
-import type { Question, Reply } from "../../src/report/questions.ts";
 import type { RoofBrings } from "../../src/report/roofs-bring.ts";
 import type { TankLimit } from "../../src/report/tank-limit.ts";
 import type { Trial } from "../../src/report/tank-trial.ts";
@@ -14,6 +13,7 @@ import "../charts/plate.ts";
 import { tankYearChart } from "../charts/tank-year/chart.ts";
 import type { Explain } from "../figure/figure.ts";
 import { sentences } from "../figure/sentence.ts";
+import type { Ask } from "../look/ask.ts";
 import { base, pressable } from "../look/base.ts";
 import { chooseStyles, fromList } from "../look/choose.ts";
 import { claimsChart } from "./claims/chart.ts";
@@ -24,8 +24,6 @@ import "./years/years.ts";
 
 /** A ruler rests when it has not moved for so long. */
 const REST_MS = 150;
-
-export type Ask = (question: Question) => Promise<Reply | null>;
 
 /**
  * One tank: what flows through it, its level through a year and through all, tried at other sizes, who asks it for

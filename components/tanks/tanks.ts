@@ -10,9 +10,10 @@ import type { Chart } from "../charts/chart.ts";
 import "../charts/plate.ts";
 import type { Explain } from "../figure/figure.ts";
 import { sentence, sentences } from "../figure/sentence.ts";
+import { type Ask, inTurn } from "../look/ask.ts";
 import { base, pressable } from "../look/base.ts";
 import { roofsChart } from "./roofs/chart.ts";
-import { type Ask, Tank } from "./tank.ts";
+import "./tank.ts";
 import { tanksWorkings } from "./workings.ts";
 
 /** Where each caution stands: at the roofs, or at the tank, its pump and its taps. */
@@ -50,12 +51,15 @@ export class TanksPage extends LitElement {
   declare explain: Explain | undefined;
   declare year: number | undefined;
 
+  /** One question at a time, of all tanks. */
+  private asking: Ask | undefined;
   private workings: ReadonlyMap<string, Working> = new Map();
   private roofs: Chart | null = null;
 
   static override styles = [base, pressable, sheet];
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("ask")) this.asking = this.ask && inTurn(this.ask);
     if (!changed.has("view") && !changed.has("say")) return;
     this.workings = tanksWorkings(this.view, this.say);
     this.roofs = this.view.roofs.length > 0 ? roofsChart(this.view.roofs, this.say) : null;
@@ -108,7 +112,7 @@ export class TanksPage extends LitElement {
             .year=${this.yearShown}
             .marked=${{ dry: view.dryYear, wet: view.wetYear }}
             .say=${say}
-            .ask=${this.ask}
+            .ask=${this.asking}
             .explain=${explain}
             .isFirst=${i === 0}
             @gwb-year=${(event: CustomEvent<number>) => this.choose(event.detail)}
@@ -131,7 +135,5 @@ export class TanksPage extends LitElement {
       : nothing;
   }
 }
-
-export { Tank };
 
 customElements.define("gwb-tanks", TanksPage);

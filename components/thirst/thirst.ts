@@ -2,7 +2,6 @@ import { html, LitElement, nothing, type PropertyValues } from "lit";
 import type { Working } from "../../src/explain/working.ts";
 import type { BedYear } from "../../src/report/bed-year.ts";
 import type { WateredAs } from "../../src/report/need-days.ts";
-import type { Question, Reply } from "../../src/report/questions.ts";
 import type { ThirstBed, ThirstView } from "../../src/report/thirst-view.ts";
 import type { Without } from "../../src/report/without.ts";
 import { thirst as words } from "../../src/words/en/thirst.ts";
@@ -14,6 +13,7 @@ import { monthsChartOf } from "../charts/months/chart.ts";
 import "../charts/plate.ts";
 import type { Explain } from "../figure/figure.ts";
 import { type Openings, sentence, sentences } from "../figure/sentence.ts";
+import { type Ask, inTurn } from "../look/ask.ts";
 import { base, pressable } from "../look/base.ts";
 import { chooseStyles } from "../look/choose.ts";
 import { balanceChart } from "./balance/chart.ts";
@@ -27,9 +27,6 @@ import { orderChart } from "./order/chart.ts";
 import { inOrder, type OrderBy } from "./order/prepare.ts";
 import { thirstWorkings } from "./workings.ts";
 import { bedYearChart } from "./year/chart.ts";
-
-/** What the elements of a page ask of the site that is worked out beside it; null where a later question overtook it. */
-export type Ask = (question: Question) => Promise<Reply | null>;
 
 /** So many beds are shown at first; the rest on demand. */
 const FIRST_BEDS = 16;
@@ -75,6 +72,7 @@ export class ThirstPage extends LitElement {
   declare bedYear: BedYear | null;
   declare without: { bed: string; of: readonly Without[] } | null;
 
+  private asking: Ask | undefined;
   private workings: ReadonlyMap<string, Working> = new Map();
   private charts = new Map<string, Chart | null>();
   /** What was asked for last of each kind, so that an answer of before is not taken for it. */
@@ -93,6 +91,7 @@ export class ThirstPage extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("ask")) this.asking = this.ask && inTurn(this.ask);
     if (changed.has("view")) {
       this.asked = { year: "", without: "" };
       this.without = null;
@@ -135,7 +134,7 @@ export class ThirstPage extends LitElement {
   }
 
   private async askYear(): Promise<void> {
-    const { ask, inYear: bed, yearShown: year, as } = this;
+    const { asking: ask, inYear: bed, yearShown: year, as } = this;
     const key = `${bed?.id} ${year} ${as}`;
     if (!ask || !bed || year === undefined || this.asked.year === key) return;
     this.asked.year = key;
@@ -144,7 +143,7 @@ export class ThirstPage extends LitElement {
   }
 
   private async askWithout(): Promise<void> {
-    const { ask, shown } = this;
+    const { asking: ask, shown } = this;
     if (!ask || !shown || this.asked.without === shown.id) return;
     this.asked.without = shown.id;
     const reply = await ask({ kind: "without", bed: shown.id });
