@@ -256,7 +256,7 @@ export const thirst = {
       "Each line is the same bed over the same days with one thing changed. Changes do not simply add up: a mulch saves less where there is shade.",
     year: "Read this figure.",
     yearWords:
-      "The line is the water that the roots can still reach. It falls as plants drink and sun dries the soil, and jumps with rain and watering. Below the dashed line plants begin to hold back. Marks below the ground line are days of thirst.",
+      "The line is the water that the roots can still reach. It falls as plants drink and sun dries the soil, and jumps with rain and watering. The dashed line is where watering falls due. Marks below the ground line are days of thirst.",
     thirst: "Days of thirst",
     thirstWords:
       "are days on which the roots cannot take up as fast as sun and wind ask. Some are harmless, and for lawns in late summer they are a choice; many in a row are not.",
