@@ -3,7 +3,7 @@ import { css } from "lit";
 /** The six entries as a sheet of a notebook: numbered, ruled, side by side where there is room. */
 export const firstLook = css`
   .answer {
-    min-height: 7.6rem;
+    min-height: 9.6rem;
   }
   .answer .first {
     margin-bottom: 0.5rem;
@@ -84,11 +84,17 @@ export const firstLook = css`
     background: var(--paper);
     font-weight: 650;
     line-height: 1.3;
+    /* what lies below it is still pressed */
+    pointer-events: none;
   }
   .echo.unseen-while-above {
     visibility: hidden;
   }
   @media (max-width: 40rem) {
+    /* the longest it gets, so that what is below does not move while it is being pressed */
+    .answer {
+      min-height: 19rem;
+    }
     .entry,
     .half {
       grid-column: span 6;

@@ -60,6 +60,8 @@ export function journey(): Journey {
         viewport: { width: 1280, height: 900 },
         locale: "en-GB",
         timezoneId: "Australia/Adelaide",
+        // a page that is still gliding is pressed beside what was meant
+        reducedMotion: "reduce",
         ...options,
       });
       contexts.push(context);
