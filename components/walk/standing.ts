@@ -30,7 +30,9 @@ function rowsAt({ found = [] }: Survey, at: string, isLook: boolean): SurveyFind
 
 /** What stands at a stop. The first of its fields that has a reading speaks for it. */
 export function standingOf(survey: Survey, stop: Stop): Standing {
-  const paths = stop.kind === "area" || stop.kind === "shares" ? [stop.at] : [stop.at, ...stop.also];
+  const own = `${stop.list}[${stop.index}].`;
+  const also = stop.kind === "area" || stop.kind === "shares" ? [] : stop.also;
+  const paths = [stop.at, ...also.filter((at) => at.startsWith(own))];
   for (const at of paths) {
     const rows = rowsAt(survey, at, stop.kind === "heads");
     if (rows.length === 0) continue;

@@ -1,6 +1,6 @@
 import type { Unit } from "../../src/quantities.ts";
 import type { WalkPart } from "../../src/survey/measuring/way.ts";
-import type { Survey, SurveyBed } from "../../src/survey/survey.ts";
+import type { Survey, SurveyBed, SurveyTap } from "../../src/survey/survey.ts";
 import { type StopKind, stopSorts } from "./stop-sorts.ts";
 
 /** Lists of the survey that a walk goes round. */
@@ -39,12 +39,18 @@ export function stopsOf(survey: Survey): Stop[] {
     ...survey.tanks.flatMap((tank, i) =>
       (["capacity", "level", "outlet", "tank-use"] as const).map((kind) => stop("tanks", tank, i, kind)),
     ),
-    ...(survey.taps ?? []).map((tap, i) =>
-      stop("taps", tap, i, survey.tanks.some(({ id }) => id === tap.source) ? "hose-flow" : "tap-flow"),
-    ),
+    ...(survey.taps ?? []).map((tap, i) => tapStop(survey, tap, i)),
     ...(survey.draws ?? []).map((draw, i) => stop("draws", draw, i, "cistern")),
     ...(survey.leaks ?? []).map((leak, i) => stop("leaks", leak, i, "leak")),
   ];
+}
+
+/** A tap of a tank is timed at levels; where a pump cuts out, the tank keeps the rest. */
+function tapStop({ tanks }: Survey, tap: SurveyTap, index: number): Stop {
+  const tank = tanks.findIndex(({ id }) => id === tap.source);
+  if (tank === -1) return stop("taps", tap, index, "tap-flow");
+  const hose = stop("taps", tap, index, "hose-flow");
+  return { ...hose, also: [...hose.also, `tanks[${tank}].unusable_L`] };
 }
 
 const laid = ["spray", "rotor", "sprinkler"];

@@ -407,6 +407,105 @@ async function fillBlanks(page: Page, readings: readonly number[]): Promise<void
   }
 }
 
+const square = (west: number, north: number) => {
+  const [east, south] = [west + 0.0004, north - 0.0003];
+  return [
+    [west, south],
+    [east, south],
+    [east, north],
+    [west, north],
+    [west, south],
+  ];
+};
+
+test("a map file’s shapes become beds, a fault is named, and outlines are written again", async () => {
+  const page = await at("shapes");
+  const feature = (name: string, ring: number[][]) => ({
+    type: "Feature",
+    properties: { name },
+    geometry: { type: "Polygon", coordinates: [ring] },
+  });
+  const crossed = [
+    [0, 0],
+    [1, 1],
+    [1, 0],
+    [0, 1],
+    [0, 0],
+  ];
+  const file = {
+    type: "FeatureCollection",
+    features: [
+      feature("Front beds", square(-122.3, 47.6)),
+      feature("Meadow", square(-122.29, 47.6)),
+      feature("Bow", crossed),
+    ],
+  };
+  await page
+    .locator("input[type=file]")
+    .setInputFiles({
+      name: "map.geojson",
+      mimeType: "application/geo+json",
+      buffer: Buffer.from(JSON.stringify(file)),
+    });
+  await seen(page, /Shape 3: side 1 and side 3 cross/).waitFor();
+  await press(page, "Take them into the survey");
+  await seen(page, /2 outlines were taken in/).waitFor();
+  const { beds } = await surveyOf(page);
+  expect(beds.at(-1)).toMatchObject({ name: "Meadow" });
+  // 0.0004° of longitude by 0.0003° of latitude at 47.6° north: 30.1 m by 33.4 m
+  expect(beds[3]!.area_m2 / (30.07 * 33.35)).toBeCloseTo(1, 2);
+  const coming = page.waitForEvent("download");
+  await press(page, "Save all outlines as GeoJSON");
+  const written = JSON.parse(readFileSync(await (await coming).path(), "utf8"));
+  expect(written.features.map((one: { properties: { name: string } }) => one.properties.name)).toEqual([
+    "Front beds",
+    "Meadow",
+  ]);
+});
+
+test("a bed that was not there is added with a guess, and is measured", async () => {
+  const page = await at("add/beds");
+  await press(page, "Add it");
+  await page.getByText("It needs a name.").waitFor();
+  await page.getByRole("textbox", { name: "What is it called?" }).fill("Bike shed border");
+  await press(page, "shrubs");
+  await press(page, "drip line on the ground");
+  await page.getByRole("textbox", { name: "How large do you think it is?" }).fill("12");
+  await press(page, "Add it");
+  await page.getByRole("heading", { name: "Bike shed border" }).waitFor();
+  const bed = (await surveyOf(page)).beds.at(-1)!;
+  expect(bed).toMatchObject({ area_m2: 12, plantings: [{ kind: "shrubs" }], watering: { method: "drip" } });
+});
+
+test("sheets and a dip table are printed alone, and the page is back after", async () => {
+  const page = await at("sheets", { viewport: { width: 1280, height: 900 } });
+  await page.evaluate(() => {
+    window.print = () => {};
+  });
+  await page.getByRole("button", { name: "Print" }).click();
+  await page.emulateMedia({ media: "print" });
+  await page.getByRole("heading", { name: "Grounds Water Balance: Soil" }).waitFor();
+  expect(await page.locator("main").first().isVisible()).toBe(false);
+  await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  expect(await page.locator("gwb-paper").count()).toBe(0);
+});
+
+test("the site drawing takes a tank’s place and is saved as SVG with its inks", async () => {
+  const page = await at("drawing", { viewport: { width: 1280, height: 900 } });
+  await page.getByRole("combobox", { name: "Place a tank or tap" }).selectOption({ label: "Yard tank" });
+  await page.getByRole("application").focus();
+  for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("Enter");
+  await page.getByRole("img", { name: /^Site drawing/ }).waitFor();
+  expect((await surveyOf(page)).tanks[1]!.at_m).toHaveLength(2);
+  const coming = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save the drawing as SVG" }).click();
+  const text = readFileSync(await (await coming).path(), "utf8");
+  expect(text).toMatch(/^<svg [^>]*xmlns="http:\/\/www\.w3\.org\/2000\/svg"/);
+  expect(text).toContain("Oval");
+  expect(text).not.toMatch(/var\(--|<!--/);
+});
+
 const routes = [
   "",
   "round",

@@ -1,9 +1,15 @@
 import { type SVGTemplateResult, svg } from "lit";
 
-const thumb = svg`<path class="leaf" d="M2 64V44q2 -12 16 -12h18q7 1 7 7t-7 7H26v18" />`;
+/** Finger over thumb, seen from the side, and what is pressed out between them. */
+const hand = (between: SVGTemplateResult | string) => svg`<path class="leaf" d="M1 12H27q10 1 12 8t-8 9H1" />
+  ${between}
+  <path class="leaf" d="M1 58Q12 54 20 45l6 -7q5 -5 10 -1t0 11L24 62H1" />
+  <path class="ink thin" d="M30 15q5 2 5 6M29 43l4 -4" />`;
 
 const ribbon = (length: number) =>
-  svg`${thumb}<path class="ink strong" d="M34 39h6q${length * 0.6} 0 ${length} ${length * 0.55}" stroke-width="5" />`;
+  hand(
+    svg`<path class="leaf" d="M24 29H40q${length * 0.7} 0 ${length} ${length * 0.6}l-6 4q${-length * 0.4} ${-length * 0.5} ${-length * 0.9 - 4} ${-length * 0.35 - 1}H24Z" />`,
+  );
 
 const crumbs = [
   [18, 50],
@@ -17,13 +23,23 @@ const crumbs = [
   [54, 45],
 ];
 
+/** An even scatter without a pattern. */
+const part = (i: number, step: number) => ((i + 1) * step) % 1;
+
 const pinch = (dots: number, size: number) => svg`<ellipse class="leaf" cx="40" cy="38" rx="30" ry="20" />
-  ${Array.from({ length: dots }, (_, i) => svg`<circle class="solid" cx=${18 + ((i * 23) % 45)} cy=${26 + ((i * 17) % 25)} r=${size} />`)}`;
+  ${Array.from({ length: dots }, (_, i) => svg`<circle class="solid" cx=${18 + 44 * part(i, 0.618034)} cy=${26 + 24 * part(i, 0.7548777)} r=${size} />`)}`;
 
 const drawings: Readonly<Record<string, SVGTemplateResult>> = {
   "falls-apart": svg`${crumbs.map(([x, y], i) => svg`<circle class="leaf" cx=${x} cy=${y} r=${3 + (i % 3) * 1.6} />`)}`,
   stays: svg`<circle class="leaf" cx="40" cy="40" r="21" /><path class="ink thin" d="M28 34q5 -6 12 -6M46 50q6 -3 8 -10" />`,
-  none: thumb,
+  none: hand(
+    svg`${[
+      [42, 40],
+      [48, 47],
+      [40, 50],
+      [52, 54],
+    ].map(([x, y]) => svg`<circle class="leaf" cx=${x} cy=${y} r="2.6" />`)}`,
+  ),
   "under-25": ribbon(9),
   "25-to-50": ribbon(22),
   "over-50": ribbon(40),

@@ -7,7 +7,7 @@ interface RoofDrawing {
   label(slot: string): string;
   now: string | null;
   byRise: boolean;
-  words: { rain: string; plan: string; slope: string };
+  words: { rain: string; plan: string };
 }
 
 /** Why a roof counts in plan: rain falls straight down, and only as much as the ground below would get. */

@@ -199,6 +199,8 @@ export class MeasurePanel extends Panel {
   }
 
   private result({ outcome, missing, wrong }: EntryRead) {
+    // the key says itself where it leads
+    if (this.at.entry?.terms[0]?.way === "soil-feel") return nothing;
     if (outcome && "impossible" in outcome)
       return html`<p class="wrong">${noteSentence(outcome.impossible, this.walk.show)}</p>`;
     if (outcome)

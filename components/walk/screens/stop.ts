@@ -115,13 +115,16 @@ export class StopScreen extends Screen {
     const { walk } = this;
     const { stands, rows, value } = standingOf(walk.survey, stop);
     const said = stands ? standsSaid(walk, stop, stands) : valueSaid(walk, stop, value);
+    const parts = stands && "figure" in stands && stop.unit ? walk.figure(stands.figure, stop.unit) : null;
     const mine = rows.filter((row) => row.group === walk.group).at(-1);
     const outcome = mine ? workOut(mine.how, mine.readings) : null;
     const notes = outcome && !("impossible" in outcome) ? outcome.notes : [];
     const questions = questionsFor(walk.survey, stop);
     const groups = new Set(rows.map(({ group }) => group)).size;
     return html`<p class="result" role="status">${measureWords.isKept(stopWords[stop.kind]!.name, "")}
-        <strong>${said ?? mine?.figure}</strong></p>
+        <strong>${parts?.text ?? said ?? mine?.figure}</strong>${
+          parts?.doubt ? html`, ${measureWords.giveOrTake(parts.doubt)}` : nothing
+        }</p>
       ${groups > 1 && stands ? html`<p class="note">${measureWords.middleOf(groups)}</p>` : nothing}
       ${mine?.guess !== undefined ? html`<p class="note">${measureWords.yourGuess(this.guessSaid(stop, mine.guess))}</p>` : nothing}
       ${notes.map((note) => html`<p class="note">${noteSentence(note, walk.show)}</p>`)}

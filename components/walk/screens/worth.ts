@@ -51,7 +51,7 @@ export class WorthScreen extends Screen {
 
   protected override render() {
     const { survey, group, weigh } = this.walk;
-    const show = (value: number, unit: "L") => this.walk.show(rough(value), unit);
+    const show = (value: number, unit: "L") => this.walk.show(value < 0.5 ? 0 : rough(value), unit);
     const guesses = guessesOf(survey, group);
     const sum = (of: (worth: Worth) => number) => (this.worth ?? []).reduce((all, one) => all + of(one), 0);
     return html`<section class="screen" aria-labelledby="head">

@@ -91,7 +91,6 @@ export const dipWords = {
 export const roofWordsDrawn = {
   rain: "rain falls straight down",
   plan: "in plan: this counts",
-  slope: "along the slope",
   why: "The roof catches what would fall on the ground below it. Along its slope it is longer, but catches no more.",
 } as const;
 

@@ -44,9 +44,6 @@ export const habitWords = {
   more: (times: string) => `The log says ${times} times what was told. Which is the usual week?`,
   keepTold: "Keep what was told",
   keepLog: "Keep the log",
-  wants: "Still to fill: minutes, days and months",
-  aWeek: (minutes: string) => `${minutes} a week`,
-  askSupply: "Which tap or tank serves it is set with the bed itself.",
 } as const;
 
 export const headsWords = {
