@@ -105,6 +105,7 @@ export const quantities = {
   drainage_mm: { unit: "mm", symbol: "DP", meaning: "water that drains below the roots" },
   rainUsed_mm: { unit: "mm", meaning: "rain that did not drain" },
   need_mm: { unit: "mm", meaning: "net watering with water always there" },
+  fromTankByMonth_L: { unit: "L", meaning: "water let out of a tank to give the need, by calendar month" },
   grossByMonth_L: { unit: "L", meaning: "water let out to give the need, by calendar month" },
   grossByDay_L: { unit: "L", meaning: "water let out to give the need, by day" },
   habitByMonth_L: { unit: "L", meaning: "water let out by today's habit, by calendar month" },
