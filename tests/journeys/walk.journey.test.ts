@@ -440,13 +440,11 @@ test("a map file’s shapes become beds, a fault is named, and outlines are writ
       feature("Bow", crossed),
     ],
   };
-  await page
-    .locator("input[type=file]")
-    .setInputFiles({
-      name: "map.geojson",
-      mimeType: "application/geo+json",
-      buffer: Buffer.from(JSON.stringify(file)),
-    });
+  await page.locator("input[type=file]").setInputFiles({
+    name: "map.geojson",
+    mimeType: "application/geo+json",
+    buffer: Buffer.from(JSON.stringify(file)),
+  });
   await seen(page, /Shape 3: side 1 and side 3 cross/).waitFor();
   await press(page, "Take them into the survey");
   await seen(page, /2 outlines were taken in/).waitFor();
