@@ -72,11 +72,12 @@ export class CoverChart extends LitElement {
       .chart [aria-pressed="true"] {
         outline: 4px solid var(--ink);
       }
+      /* dark on light by night too: cover is judged by what is dark */
       .leaves {
-        fill: var(--ink);
+        fill: #22302f;
       }
       .bare {
-        fill: var(--paper);
+        fill: #f7f3ea;
       }
       .spots {
         display: flex;

@@ -97,8 +97,8 @@ export const roofWordsDrawn = {
 const percent = (share: number) => `${Math.round(share * 100)} %`;
 
 export const coverAidWords = {
-  ofLeaves: "Black is leaves. Press the picture that is nearest to what you see, at three spots or more.",
-  ofMulch: "Black is mulch. Press the picture that is nearest to what you see, at three spots or more.",
+  ofLeaves: "Dark is leaves. Press the picture that is nearest to what you see, at three spots or more.",
+  ofMulch: "Dark is mulch. Press the picture that is nearest to what you see, at three spots or more.",
   percent,
   picture: (share: number) => `Nearest to ${percent(share)}`,
   spots: (chosen: readonly string[]) =>
