@@ -1,5 +1,5 @@
-import type { UnfillableGap } from "../../engine/weather/gaps.ts";
 import { formatIso } from "../../engine/weather/dates.ts";
+import type { UnfillableGap } from "../../engine/weather/gaps.ts";
 import { unfillableGap } from "./weather.ts";
 
 /** A refusal with its path, for any edge to show. */

@@ -56,7 +56,8 @@ export const serverWords = {
   portForm: (found: string) => `--port must be a whole number from 0 to 65535. You entered ${found}.`,
   hostRefused: (found: string) =>
     `--host must be 127.0.0.1. You entered ${found}. Other addresses stay closed until access control exists: whoever reached the server could read and change everything.`,
-  unknownOption: (found: string) => `There is no option ${found}. The options are --port N, --data FOLDER and --help.`,
+  unknownOption: (found: string) =>
+    `There is no option ${found}. The options are --port N, --data FOLDER and --help.`,
   optionNeedsValue: (option: string) => `${option} needs a value.`,
   help: [
     "npm start -- [--port N] [--data FOLDER]",
