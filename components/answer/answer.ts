@@ -14,8 +14,10 @@ import "../figure/figure.ts";
 import type { AnswerView } from "../../src/report/view.ts";
 import type { Formatter } from "../../src/words/format.ts";
 import { speak } from "../../src/words/spoken.ts";
+import type { AnswerWidth } from "../frame/work/messages.ts";
 import { base, pressable } from "../look/base.ts";
 import { addressOf } from "./addresses.ts";
+import { howSure } from "./how-sure.ts";
 import { chooser, note, sheet, yearChooser } from "./parts.ts";
 import { workingsOf } from "./workings.ts";
 
@@ -44,6 +46,8 @@ export class Answer extends LitElement {
     view: { attribute: false },
     say: { attribute: false },
     explain: { attribute: false },
+    places: { attribute: false },
+    width: { attribute: false },
     bed: { state: true },
     year: { state: true },
     listOpen: { state: true },
@@ -53,6 +57,10 @@ export class Answer extends LitElement {
   declare say: Formatter;
   /** Hands out workings by address, down to a day; without it the page's own open, and no further. */
   declare explain: Explain | undefined;
+  /** How far the answer may be out, once it is drawn; without it only the years tell. */
+  declare width: AnswerWidth | null;
+  /** Path of a place of the same site, where there is one to lead to. */
+  declare places: ((place: string) => string) | undefined;
   /** Bed whose months are shown; null for all together. */
   declare bed: string | null;
   declare year: number | null;
@@ -61,10 +69,25 @@ export class Answer extends LitElement {
   private workings: ReadonlyMap<string, Working> = new Map();
   private charts = new Map<string, Chart>();
 
-  static override styles = [base, pressable, sheet, css``];
+  static override styles = [
+    base,
+    pressable,
+    sheet,
+    css`
+      .onward {
+        margin-top: 1.6rem;
+      }
+      @media print {
+        .onward {
+          display: none;
+        }
+      }
+    `,
+  ];
 
   constructor() {
     super();
+    this.width = null;
     this.bed = null;
     this.year = null;
     this.listOpen = false;
@@ -132,34 +155,12 @@ export class Answer extends LitElement {
         }
       </div>
       <div class="margin">
-        ${note(aside.howSure, this.howSure())}
+        ${note(aside.howSure, howSure(view, this.width, say))}
         ${view.unknown.length > 0 ? note(aside.notKnown, aside.notKnownBeds(view.unknown.map((b) => b.name))) : nothing}
         ${note(aside.counted, aside.countedWords(view.draws, view.leaks, say.yearly(view.leaks_kL_year)))}
         ${this.cautions((code) => !elsewhere.has(code))}
       </div>
     </div>`;
-  }
-
-  private howSure() {
-    const { weather, years, mains, standing } = this.view;
-    const words = [
-      weather.generated
-        ? aside.howSureMade(weather.generated.years)
-        : aside.howSureYears(years.length, String(years[0] ?? ""), String(years.at(-1) ?? "")),
-    ];
-    if (
-      (standing === "saving" || standing === "partly-known") &&
-      mains.giveUp_kL.p10 > 0 &&
-      years.length > 2
-    ) {
-      words.push(
-        aside.spread(this.say.yearlyBare(mains.giveUp_kL.p10), this.say.yearly(mains.giveUp_kL.p90)),
-      );
-    }
-    words.push(aside.factors);
-    if (weather.filled > 0)
-      words.push(aside.filled(this.say.number(weather.filled), this.say.number(weather.days)));
-    return words.join(" ");
   }
 
   private assumed() {
@@ -213,6 +214,7 @@ export class Answer extends LitElement {
         </div>
         <div class="margin">${note(aside.readStaves, aside.readStavesWords)} ${this.assumed()}</div>
       </div>
+      ${this.onward("thirst", page.onward.thirst)}
     </section>`;
   }
 
@@ -242,7 +244,12 @@ export class Answer extends LitElement {
           </div>
         </div>`;
       })}
+      ${view.tanks.length > 0 ? this.onward("tanks", page.onward.tanks) : nothing}
     </section>`;
+  }
+
+  private onward(place: string, words: string) {
+    return this.places ? html`<p class="onward"><a href=${this.places(place)}>${words}</a></p>` : nothing;
   }
 }
 

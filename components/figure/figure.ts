@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import type { Working } from "../../src/explain/working.ts";
 import { figureWords as words } from "../../src/words/en/page.ts";
+import { readRoute, sitePath } from "../frame/route.ts";
 import { base } from "../look/base.ts";
 import { provenanceLines } from "../look/provenance.ts";
 import { figureStyles } from "./styles.ts";
@@ -70,6 +71,7 @@ export class Figure extends LitElement {
         follow: this.explain && this.follow,
         back: before && this.back,
         before: before?.title,
+        page: pageOf(working),
       })}
     </div>`;
   }
@@ -113,6 +115,12 @@ export class Figure extends LitElement {
     this.close();
     this.renderRoot.querySelector("button")?.focus();
   };
+}
+
+/** Where a kept site's working stands by itself. */
+function pageOf({ at }: Working): string | undefined {
+  const route = readRoute(location.pathname);
+  return at !== undefined && route.screen === "site" ? sitePath(route.id, "working", at) : undefined;
 }
 
 customElements.define("gwb-figure", Figure);

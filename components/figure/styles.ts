@@ -74,6 +74,9 @@ export const figureStyles = css`
     padding: 0.12rem 0;
     break-inside: avoid;
   }
+  .own-page {
+    margin-top: 0.75rem;
+  }
   .key {
     display: flex;
     flex-wrap: wrap;

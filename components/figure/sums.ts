@@ -10,6 +10,8 @@ export interface SumsHost {
   back: (() => void) | undefined;
   /** Title of the working that `back` leads to. */
   before: string | undefined;
+  /** Path of a page of its own; undefined where there is none. */
+  page: string | undefined;
 }
 
 /** A working written out: its steps, what went in, where it is published, and how to read the underlines. */
@@ -31,6 +33,7 @@ export function sums(working: Working, host: SumsHost): TemplateResult {
           <ul>${working.sources.map((source) => html`<li>${source}</li>`)}</ul>`
         : nothing
     }
+    ${host.page ? html`<p class="own-page"><a href=${host.page}>${words.ownPage}</a></p>` : nothing}
     <p class="key">
       ${Object.entries(words.key).map(([kind, key]) => html`<span class=${kind}>${key}</span>`)}
     </p>`;

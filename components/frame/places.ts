@@ -6,20 +6,26 @@ export interface Place {
   id: string;
   element: string;
   load(): Promise<unknown>;
-  /** Stands among what is kept with the site, not among the places of the work. */
-  isAside?: boolean;
+  /** Where its link stands: among the places of the work, among what is kept beside it, or with what it is about. */
+  linked: "first" | "beside" | "within";
 }
 
 /** The places there are, in the order of the work; one that is not built yet is not here. */
 export const places: readonly Place[] = [
-  { id: answerPlace, element: "gwb-answer-place", load: () => import("../answer/place.ts") },
-  { id: "walk", element: "gwb-walk-place", load: () => import("../editor/place.ts") },
-  { id: "thirst", element: "gwb-answer-place", load: () => import("../answer/place.ts") },
-  { id: "tanks", element: "gwb-answer-place", load: () => import("../answer/place.ts") },
-  { id: "rounds", element: "gwb-rounds-place", load: () => import("../rounds/place.ts") },
-  { id: "choices", element: "gwb-choices-place", load: () => import("../choices/place.ts") },
-  { id: "weather", element: "gwb-weather", load: () => import("../weather/weather.ts"), isAside: true },
-  { id: "kept", element: "gwb-versions", load: () => import("../versions/versions.ts"), isAside: true },
+  { id: answerPlace, element: "gwb-answer-place", load: () => import("../answer/place.ts"), linked: "first" },
+  { id: "walk", element: "gwb-walk-place", load: () => import("../editor/place.ts"), linked: "first" },
+  { id: "thirst", element: "gwb-thirst-place", load: () => import("../thirst/place.ts"), linked: "first" },
+  { id: "tanks", element: "gwb-tanks-place", load: () => import("../tanks/place.ts"), linked: "first" },
+  { id: "rounds", element: "gwb-rounds-place", load: () => import("../rounds/place.ts"), linked: "first" },
+  { id: "choices", element: "gwb-choices-place", load: () => import("../choices/place.ts"), linked: "first" },
+  { id: "weather", element: "gwb-weather", load: () => import("../weather/weather.ts"), linked: "beside" },
+  { id: "kept", element: "gwb-versions", load: () => import("../versions/versions.ts"), linked: "beside" },
+  {
+    id: "working",
+    element: "gwb-working-place",
+    load: () => import("../working/place.ts"),
+    linked: "within",
+  },
 ];
 
 export function placeNamed(id: string): Place | null {

@@ -1,4 +1,7 @@
 import type { Working } from "../../src/explain/working.ts";
+import type { Question, Reply } from "../../src/report/questions.ts";
+import type { TanksView } from "../../src/report/tanks-view.ts";
+import type { ThirstView } from "../../src/report/thirst-view.ts";
 import type { AnswerView } from "../../src/report/view.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import type { UnitSystem } from "../../src/units.ts";
@@ -10,7 +13,7 @@ import type { Standing } from "../kept/standing.ts";
 import type { Keeping } from "./keeping.ts";
 import { type SiteWeather, WeatherSource } from "./site-weather.ts";
 import type { Compute } from "./work/compute.ts";
-import type { ToldFault, Wrong } from "./work/messages.ts";
+import type { AnswerWidth, ToldFault, Wrong } from "./work/messages.ts";
 
 /** How it stands with the answer. */
 export type Worked =
@@ -138,6 +141,26 @@ export class SiteModel {
   async explain(address: string, units: UnitSystem): Promise<Working | null> {
     const told = await this.#compute.ask({ kind: "explain", address, units });
     return told?.working ?? null;
+  }
+
+  /** What each bed of the answer shown needs; null where there is none, or a later call overtook it. */
+  async thirst(): Promise<ThirstView | null> {
+    return (await this.#compute.ask({ kind: "thirst" }))?.view ?? null;
+  }
+
+  /** What its roofs and tanks bring; null likewise. */
+  async tanks(): Promise<TanksView | null> {
+    return (await this.#compute.ask({ kind: "tanks" }))?.view ?? null;
+  }
+
+  /** How far the answer shown may be out. @param each hears it as it becomes surer */
+  async width(each: (width: AnswerWidth | null) => void): Promise<void> {
+    await this.#compute.follow({ kind: "width" }, ({ width }) => each(width));
+  }
+
+  /** What a screen wants to know further of it; null likewise. */
+  async ask(question: Question): Promise<Reply | null> {
+    return (await this.#compute.ask({ kind: "question", question }))?.reply ?? null;
   }
 
   async #reopen(): Promise<void> {

@@ -220,13 +220,13 @@ export class Site extends LitElement {
 
   private placeLinks() {
     return html`<nav aria-label=${frameWords.places}>
-      ${places.filter(({ isAside }) => !isAside).map(({ id }) => this.link(id))}
+      ${places.filter(({ linked }) => linked === "first").map(({ id }) => this.link(id))}
     </nav>`;
   }
 
   private asideLinks() {
     return html`<nav class="asides" aria-label=${frameWords.asides}>
-      ${places.filter(({ isAside }) => isAside).map(({ id }) => this.link(id))}
+      ${places.filter(({ linked }) => linked === "beside").map(({ id }) => this.link(id))}
     </nav>`;
   }
 

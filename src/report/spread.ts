@@ -52,6 +52,22 @@ export interface SpreadRun {
   draw(): void;
   done(): number;
   outcome(): SpreadOutcome;
+  /** Every figure of every draw made so far. */
+  drawn(): Drawn;
+}
+
+/** Figures by draw: of what varies by year, one for each whole year. */
+export interface Drawn {
+  giveUp: readonly (readonly number[])[];
+  need: readonly (readonly number[])[];
+  planned: readonly (readonly number[])[];
+  /** By rival, mean a year. */
+  saved: readonly (readonly number[])[];
+  /** By rival; null where it has no present value. */
+  worth: readonly (readonly number[] | null)[];
+  /** Place of each unknown in its range, by draw. */
+  places: ReadonlyMap<string, Float64Array>;
+  seed: number;
 }
 
 /** @throws ShadeNeedsSky */
@@ -81,14 +97,11 @@ export function spreadRun({ survey, measures, plan, rivals, tariff, frame, seed 
 
   const better = (a: number, b: number) =>
     worth[a] && worth[b] ? chanceBetter(worth[a], worth[b]) : chanceBetter(saved[a]!, saved[b]!);
-  const gap = () => {
-    if (rivals.length < 2) return [];
-    const [one, other] = worth[0] && worth[1] ? [worth[0], worth[1]] : [saved[0]!, saved[1]!];
-    return one.map((value, k) => [value - other[k]!]);
-  };
+  const gap = () => (rivals.length < 2 ? [] : gapBetween(saved, worth));
   return {
     draw,
     done: () => giveUp.length,
+    drawn: () => ({ giveUp, need, planned, saved, worth, places: draws.places(), seed }),
     outcome: () => ({
       draws: giveUp.length,
       seed,
@@ -107,16 +120,22 @@ export function spreadRun({ survey, measures, plan, rivals, tariff, frame, seed 
   };
 }
 
+/** What the first rival does better than the second, by draw: in present value where both have one. */
+export function gapBetween(saved: Drawn["saved"], worth: Drawn["worth"]): number[][] {
+  const [one, other] = worth[0] && worth[1] ? [worth[0], worth[1]] : [saved[0]!, saved[1]!];
+  return one.map((value, k) => [value - other[k]!]);
+}
+
 /** Each whole year's kL; where no year is whole, the record's as a year. */
 function yearly_kL(tally: Tally, { years, weather }: Frame): number[] {
   if (years.length === 0) return [perYear(total_L(tally), weather.calendar.days) / 1000];
   return Array.from(byYear_L(tally), (litres) => litres / 1000);
 }
 
-/** Draws of the plan alone, for the report. */
-export function planSpread({ survey, money, ready }: WorkedOut, draws: number, seed: number): SpreadOutcome {
+/** Draws of the plan alone, for the report and the page. @throws ShadeNeedsSky */
+export function planRun({ survey, money, ready }: WorkedOut, seed: number): SpreadRun {
   const measures = chosenMeasures(survey);
-  const run = spreadRun({
+  return spreadRun({
     survey,
     measures,
     plan: new Uint8Array(measures.length).fill(1),
@@ -125,6 +144,11 @@ export function planSpread({ survey, money, ready }: WorkedOut, draws: number, s
     frame: ready.frame,
     seed,
   });
+}
+
+/** So many of them at once. */
+export function planSpread(worked: WorkedOut, draws: number, seed: number): SpreadOutcome {
+  const run = planRun(worked, seed);
   for (let k = 0; k < draws; k++) run.draw();
   return run.outcome();
 }

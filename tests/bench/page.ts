@@ -6,11 +6,13 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
+import { median } from "simple-statistics";
 import { formatIso } from "../../src/engine/weather/dates.ts";
 import { generateRecord } from "../../src/engine/weather/generator.ts";
 import { generatorFactors } from "../../src/tables/weather-generator.ts";
 import { launchBrowser } from "../helpers/browser.ts";
 import { serve } from "../helpers/served.ts";
+import { keepDemo, keepSite } from "./keep-demo.ts";
 
 const runs = 5;
 const assets = fileURLToPath(new URL("../../dist/page/assets/", import.meta.url));
@@ -30,10 +32,6 @@ interface Timed {
 function weights(): ReadonlyMap<string, number> {
   const scripts = readdirSync(assets).filter((name) => name.endsWith(".js"));
   return new Map(scripts.map((name) => [name, gzipSync(readFileSync(assets + name)).length / 1000]));
-}
-
-function median(times: number[]): number {
-  return times.sort((a, b) => a - b)[Math.floor(times.length / 2)]!;
 }
 
 /** Every script asked for, by the page or by what works beside it. */
@@ -124,17 +122,8 @@ const served = await serve();
 const browser = await launchBrowser();
 const size = weights();
 const { address } = served;
-const keep = async (site: object) => {
-  const answer = await fetch(`${address}api/sites`, {
-    method: "POST",
-    headers: { "Content-Type": "application/json" },
-    body: JSON.stringify(site),
-  });
-  return ((await answer.json()) as { id: string }).id;
-};
-const demo = (await (await fetch(`${address}api/demo`)).json()) as { survey: object; weather: string };
-const demoId = await keep({ survey: demo.survey, weather: demo.weather });
-const largeId = await keep(largeSite());
+const demoId = await keepDemo(address);
+const largeId = await keepSite(address, largeSite());
 const place = { name: "An invented place", latitude: -34.9, longitude: 138.6 };
 const begun = {
   "grounds-water-balance.first": JSON.stringify({
@@ -149,7 +138,8 @@ const screens: { name: string; path: string; shown: string; before?: Readonly<Re
   { name: "start", path: "", shown: "gwb-start h2" },
   { name: "first answer", path: "first", shown: "gwb-first .answer .figure", before: begun },
   { name: "the demo, kept", path: `site/${demoId}`, shown: "gwb-answer .headline" },
-  { name: "its walk", path: `site/${demoId}/walk`, shown: "gwb-editor h2" },
+  { name: "its walk", path: `site/${demoId}/walk`, shown: "gwb-walk h2" },
+  { name: "its survey", path: `site/${demoId}/survey`, shown: "gwb-editor h2" },
   { name: "60 beds × 30 years", path: `site/${largeId}`, shown: "gwb-answer .headline" },
 ];
 

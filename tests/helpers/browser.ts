@@ -41,15 +41,16 @@ async function carried(): Promise<string> {
 
 /**
  * A real Chromium.
+ * @param more flags beside the usual ones
  * @throws a sentence that says what to do where none starts, so that a journey never goes by unrun
  */
-export async function launchBrowser(): Promise<Browser> {
+export async function launchBrowser(more: readonly string[] = []): Promise<Browser> {
   const tried: string[] = [];
   for (const find of [async () => installed(), carried]) {
     let path: string | undefined;
     try {
       path = await find();
-      if (path) return await chromium.launch({ executablePath: path, args: flags });
+      if (path) return await chromium.launch({ executablePath: path, args: [...flags, ...more] });
     } catch (error) {
       tried.push(`${path ?? "the packed browser"}: ${String(error).split("\n")[0]}`);
     }

@@ -1,6 +1,7 @@
 import type { WeatherRecord } from "../../../src/engine/weather/record.ts";
 import { readRecord } from "../../../src/files/record.ts";
 import { reportOf } from "../../../src/report/report.ts";
+import type { GroundsReport } from "../../../src/report/schema.ts";
 import { toView } from "../../../src/report/to-view.ts";
 import type { AnswerView } from "../../../src/report/view.ts";
 import { type WorkedOut, workOut } from "../../../src/report/work-out.ts";
@@ -13,11 +14,16 @@ import { refusalsOf } from "../../../src/words/en/refusals.ts";
 import type { Answers, PlaceWeather, ToldFault, WeatherOf, Wrong } from "./messages.ts";
 import { told } from "./told.ts";
 
-/** The last survey worked out: what workings are read from. */
-let kept: WorkedOut | null = null;
+interface LastAnswer {
+  worked: WorkedOut;
+  report: GroundsReport;
+}
 
-export function lastWorked(): WorkedOut | null {
-  return kept;
+/** The last survey worked out: what workings and the screens of water are read from. */
+let last: LastAnswer | null = null;
+
+export function lastAnswer(): LastAnswer | null {
+  return last;
 }
 
 /** Works a survey out, or lists what stands in the way. */
@@ -28,8 +34,9 @@ export function answerOf(document: object, weather: WeatherOf): Answers["answer"
   if ("faults" in given) return wrong("weather", given.faults.map(told));
   try {
     const worked = workOut(given.survey, given.record, { notes: given.notes });
-    kept = worked;
-    const view = toView(worked, reportOf(worked, cautionSentence), cautionSentence);
+    const report = reportOf(worked, cautionSentence);
+    last = { worked, report };
+    const view = toView(worked, report, cautionSentence);
     return { view: { ...view, cautions: [...view.cautions, ...limitsOf(read.survey, weather)] } };
   } catch (error) {
     const refusals = refusalsOf(

@@ -5,6 +5,7 @@ import type { FirstPlace } from "../../../src/survey/first/entries.ts";
 import { weatherForSurvey } from "../../../src/survey/normals/for-survey.ts";
 import { firstNames } from "../../../src/words/en/first.ts";
 import type { Answers, AskOf, PlaceWeather } from "./messages.ts";
+import { otherMessages } from "./other-messages.ts";
 import { told } from "./told.ts";
 
 const years = 20;
@@ -49,9 +50,4 @@ function recordOf(
   if ("faults" in found) return found;
   last = { key, record: found.record };
   return last;
-}
-
-/** Lets what was asked meanwhile be heard. */
-function otherMessages(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve));
 }

@@ -18,6 +18,22 @@ async function carryOut(ask: Ask, tell: Tell, isOvertaken: () => boolean): Promi
       const { workingOf } = await import("./workings.ts");
       return tell({ working: workingOf(ask.address, ask.units) }, true);
     }
+    case "thirst": {
+      const { thirstOf } = await import("./water.ts");
+      return tell({ view: thirstOf() }, true);
+    }
+    case "tanks": {
+      const { tanksOf } = await import("./water.ts");
+      return tell({ view: tanksOf() }, true);
+    }
+    case "width": {
+      const { drawWidth } = await import("./width.ts");
+      return drawWidth(tell, isOvertaken);
+    }
+    case "question": {
+      const { replyTo } = await import("./water.ts");
+      return tell({ reply: replyTo(ask.question) }, true);
+    }
     case "preview": {
       const { previewOf } = await import("./preview.ts");
       return tell({ preview: previewOf(ask.name, ask.text, ask.given) }, true);

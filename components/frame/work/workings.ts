@@ -2,10 +2,10 @@ import { explain } from "../../../src/explain/explain.ts";
 import { plainSay } from "../../../src/explain/say.ts";
 import type { Working } from "../../../src/explain/working.ts";
 import type { UnitSystem } from "../../../src/units.ts";
-import { lastWorked } from "./answer.ts";
+import { lastAnswer } from "./answer.ts";
 
 /** The working of a figure of the answer last worked out; null where its address leads nowhere. */
 export function workingOf(address: string, units: UnitSystem): Working | null {
-  const worked = lastWorked();
-  return worked && explain(worked, address, plainSay(units, navigator.language));
+  const last = lastAnswer();
+  return last && explain(last.worked, address, plainSay(units, navigator.language));
 }

@@ -23,6 +23,7 @@ export const frameWords = {
     choices: "Choices",
     weather: "Weather",
     kept: "Versions",
+    working: "How a figure came about",
   } as Readonly<Record<string, string>>,
   titleOf: (place: string, site: string) => `${place} · ${site}`,
   shown: (screen: string) => `${screen}.`,

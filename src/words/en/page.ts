@@ -13,6 +13,10 @@ export const page = {
   wordsForHeader: (from: string, to: string) =>
     from === to ? `grounds water, weather of ${from}` : `grounds water, weather of ${from} to ${to}`,
   places: { answer: "Answer", thirst: "Thirst", tanks: "Roofs and tanks", own: "Your own grounds" },
+  onward: {
+    thirst: "All of it, bed by bed and day by day: Thirst",
+    tanks: "All of it, with sizes to try: Roofs and tanks",
+  },
   navigation: "On this page",
   skip: "Skip to the answer",
   units: "Units",
@@ -174,6 +178,15 @@ export const aside = {
     `Seen over ${years} made-up years like those of the place. Half of all years lie on either side of the middle year.`,
   spread: (low: string, high: string) => `Eight years in ten lie between ${low} and ${high}.`,
   factors: "Only the weather varies here: thirst, soil and flows are taken at their middle values.",
+  drawn: {
+    saving: (low: string, high: string, draws: string) =>
+      `With what is not measured drawn from its published range as well (${draws} draws), the saving lies between ${low} and ${high} eight times in ten.`,
+    need: (low: string, high: string, draws: string) =>
+      `With what is not measured drawn from its published range (${draws} draws), the mains water that need would take lies between ${low} and ${high} eight times in ten.`,
+  },
+  widest: (unknown: string, share: string, advice: string) =>
+    `Most of that comes from this unknown: ${unknown.charAt(0).toLowerCase()}${unknown.slice(1)} (${share}). ${advice}`,
+  narrowYears: "What is left of it is mostly the weather of the years, which no measuring narrows.",
   filled: (filled: string, days: string) =>
     `${filled} of ${days} days had a gap in the record and were filled from their neighbours or other years.`,
   notKnown: "Not known yet.",
@@ -239,6 +252,9 @@ export const figureWords = {
   open: "how this came about",
   close: "close",
   back: (title: string) => (title ? `Back to: ${title}` : "Back"),
+  ownPage: "This working on a page of its own",
+  toAnswer: "To the answer",
+  noFigure: (at: string) => `No figure of this site has the address ${at}.`,
   given: "What went in",
   sources: "Sources",
   key: { measured: "measured", "worked-out": "chosen or worked out", assumed: "assumed, from a table" },

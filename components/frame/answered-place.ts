@@ -1,0 +1,46 @@
+import { css, html, nothing, type TemplateResult } from "lit";
+import { frameWords } from "../../src/words/en/frame.ts";
+import type { Explain } from "../figure/figure.ts";
+import { base, pressable } from "../look/base.ts";
+import { inTheWay } from "./in-the-way.ts";
+import { sheetLook } from "./look.ts";
+import { PlaceElement } from "./place-element.ts";
+
+/** A place that shows the site's answer, or what is made of it; above it, what stands in its way. */
+export abstract class AnsweredPlace extends PlaceElement {
+  static override styles = [
+    base,
+    pressable,
+    sheetLook,
+    css`
+      .is-old {
+        opacity: 0.55;
+      }
+      .in-the-way {
+        margin: 0 0 2rem;
+      }
+    `,
+  ];
+
+  /** What is shown; null until it is there. An older one stays while the next is worked out. */
+  protected abstract sheet(): TemplateResult | null;
+
+  protected readonly explain: Explain = (at) => this.model.explain(at, this.app.say.system);
+
+  protected override render() {
+    const { worked } = this.model;
+    const sheet = this.sheet();
+    return html`
+      ${inTheWay(this.model)}
+      ${
+        sheet
+          ? html`<div class=${worked.is === "wrong" ? "is-old" : ""} aria-busy=${worked.is === "working"}>
+              ${sheet}
+            </div>`
+          : worked.is === "working" || worked.is === "ready"
+            ? html`<p class="headline quiet">${frameWords.working}</p>`
+            : nothing
+      }
+    `;
+  }
+}
