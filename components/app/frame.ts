@@ -118,7 +118,7 @@ export const frame = css`
     color: var(--grey);
   }
   .waiting {
-    min-height: 60vh;
+    min-height: 100svh;
   }
   #own {
     margin-top: 4.2rem;

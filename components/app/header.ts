@@ -2,9 +2,12 @@ import { html, nothing } from "lit";
 import type { AnswerView } from "../../src/report/view.ts";
 import type { UnitSystem } from "../../src/units.ts";
 import { page } from "../../src/words/en/page.ts";
+import { NBSP } from "../../src/words/format.ts";
 
 export interface HeaderParts {
   view: AnswerView | null;
+  /** Whether the first answer is still to come: the head keeps its place for it. */
+  isComing: boolean;
   /** Whether the demo is shown. */
   demo: boolean;
   units: UnitSystem;
@@ -16,9 +19,9 @@ export interface HeaderParts {
 }
 
 /** The running head: whose grounds, what there is on the page, and the units. */
-export function header({ view, demo, units, setUnits, go, skip }: HeaderParts) {
-  const places =
-    view && view.standing !== "no-beds" ? (["answer", "thirst", "tanks", "own"] as const) : ([] as const);
+export function header({ view, isComing, demo, units, setUnits, go, skip }: HeaderParts) {
+  const isThere = view ? view.standing !== "no-beds" : isComing;
+  const places = isThere ? (["answer", "thirst", "tanks", "own"] as const) : ([] as const);
   const choice = (system: UnitSystem, words: string) => html`<label>
     <input type="radio" name="units" .checked=${units === system} @change=${() => setUnits(system)} />
     <span>${words}</span>
@@ -29,9 +32,9 @@ export function header({ view, demo, units, setUnits, go, skip }: HeaderParts) {
       <div class="name">
         <h1 tabindex="-1" dir="auto">${view?.site ?? page.title}</h1>
         ${
-          view
+          view || isComing
             ? html`<p class="quiet">
-                ${page.wordsForHeader(view.weather.from.slice(0, 4), view.weather.to.slice(0, 4))}
+                ${view ? page.wordsForHeader(view.weather.from.slice(0, 4), view.weather.to.slice(0, 4)) : NBSP}
               </p>`
             : nothing
         }
@@ -45,7 +48,7 @@ export function header({ view, demo, units, setUnits, go, skip }: HeaderParts) {
             : nothing
         }
         ${
-          view
+          view || isComing
             ? html`<fieldset>
                 <legend class="unseen">${page.units}</legend>
                 ${choice("metric", page.metric)} ${choice("us", page.us)}
@@ -55,7 +58,7 @@ export function header({ view, demo, units, setUnits, go, skip }: HeaderParts) {
       </div>
     </div>
     ${
-      demo && view
+      demo && (view || isComing)
         ? html`<p class="invented">${page.invented} <a href="#own" @click=${go}>${page.putInOwn}</a></p>`
         : nothing
     }

@@ -201,7 +201,8 @@ export class Page extends LitElement {
     return html`
       ${header({
         view: this.view,
-        demo: this.demo,
+        isComing: this.state === "loading",
+        demo: this.demo || (this.view === null && this.state === "loading"),
         units: this.say.system,
         setUnits: (units) => this.setUnits(units),
         go: this.reGo,

@@ -115,6 +115,7 @@ export const frameLook = css`
   }
   main {
     display: block;
+    min-height: calc(100svh - 7rem);
     padding-top: clamp(1.6rem, 4vw, 3rem);
   }
   main:focus {
@@ -151,6 +152,7 @@ export const frameLook = css`
       padding-top: 0;
     }
     main {
+      min-height: 0;
       padding-top: 6mm;
     }
   }

@@ -187,6 +187,8 @@ export class Site extends LitElement {
   protected override render() {
     const { model } = this;
     const isOpen = this.opening === "open" && model !== null;
+    // the head stands from the first, so that nothing below it moves
+    const mayOpen = isOpen || this.opening === "opening";
     return html`<div class="page">
       ${head({
         title: isOpen ? model.name : frameWords.program,
@@ -200,8 +202,8 @@ export class Site extends LitElement {
                 : nothing
             }
           </p>
-          ${isOpen ? this.asideLinks() : nothing}`,
-        places: isOpen ? this.placeLinks() : nothing,
+          ${mayOpen ? this.asideLinks() : nothing}`,
+        places: mayOpen ? this.placeLinks() : nothing,
         units: this.app.say.system,
         setUnits: this.app.setUnits,
         skip: this.toSheet,
