@@ -1,3 +1,5 @@
+import type { Working } from "../../src/explain/working.ts";
+import type { UnitSystem } from "../../src/units.ts";
 import type { Ask, Told } from "./messages.ts";
 
 type Decide = Omit<Extract<Ask, { kind: "decide" }>, "id" | "kind">;
@@ -14,6 +16,7 @@ export class Asking {
   #decision = 0;
   #priced = 0;
   readonly #hear: (told: Told) => void;
+  readonly #wanting = new Map<number, (working: Working | null) => void>();
 
   constructor(hear: (told: Told) => void) {
     this.#hear = hear;
@@ -39,6 +42,16 @@ export class Asking {
     this.#quick?.postMessage({ kind: "reprice", id: this.#last, ...asked } satisfies Ask);
   }
 
+  /** The working of a figure: of draws and other weather from the worker that made them, else from the quick one. */
+  explain(at: string, units: UnitSystem): Promise<Working | null> {
+    const worker = /^choices\/(sure|under|met)\//.test(at) ? this.#deep : this.#quick;
+    if (!worker) return Promise.resolve(null);
+    this.#last += 1;
+    const id = this.#last;
+    worker.postMessage({ kind: "explain", id, at, units } satisfies Ask);
+    return new Promise((resolve) => this.#wanting.set(id, resolve));
+  }
+
   stopDraws(): void {
     this.#deep?.postMessage({ kind: "stop" } satisfies Ask);
   }
@@ -52,11 +65,14 @@ export class Asking {
     this.#quick?.terminate();
     this.#deep = null;
     this.#quick = null;
+    for (const resolve of this.#wanting.values()) resolve(null);
+    this.#wanting.clear();
   }
 
   #start(): Worker {
     const worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
     worker.addEventListener("message", ({ data }: MessageEvent<Told>) => {
+      if (data.kind === "working") return this.#explained(data);
       if (data.kind === "crash" || data.id === this.#wanted(data.kind)) this.#hear(data);
     });
     worker.addEventListener("error", (event) => {
@@ -64,6 +80,11 @@ export class Asking {
       this.#hear({ kind: "crash", id: this.#last, words: event.message });
     });
     return worker;
+  }
+
+  #explained({ id, working }: Extract<Told, { kind: "working" }>): void {
+    this.#wanting.get(id)?.(working);
+    this.#wanting.delete(id);
   }
 
   /** A decision or its draws are not wanted any more once a quote has changed. */

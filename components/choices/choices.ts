@@ -7,10 +7,12 @@ import { sheet } from "../answer/parts.ts";
 import type { Chart } from "../charts/chart.ts";
 import "../charts/plate.ts";
 import { base, pressable } from "../look/base.ts";
+import { provenanceLines } from "../look/provenance.ts";
 import { Asking } from "./asking.ts";
 import { withBudget, withPlan } from "./edits.ts";
 import { linkTo } from "./link.ts";
 import type { GivenWeather, Told, ToldFault } from "./messages.ts";
+import type { OpenCell } from "./opening.ts";
 import { paper } from "./paper.ts";
 import { answerPart } from "./parts/answer.ts";
 import { contents, refused } from "./parts/around.ts";
@@ -55,6 +57,7 @@ export class Choices extends LitElement {
     isWorking: { state: true },
     typed: { state: true },
     copied: { state: true },
+    opened: { state: true },
   };
 
   declare survey: Survey | null;
@@ -71,6 +74,7 @@ export class Choices extends LitElement {
   declare isWorking: boolean;
   declare typed: ReadonlyMap<string, string>;
   declare copied: string | true | null;
+  declare opened: OpenCell | null;
 
   private asked: ScreenState = readState("");
   private readonly asking = new Asking((told) => this.hear(told));
@@ -78,7 +82,7 @@ export class Choices extends LitElement {
   private calm: ReturnType<typeof setTimeout> | undefined;
   private told: Survey | null = null;
 
-  static override styles = [base, pressable, sheet, choicesStyles, paper];
+  static override styles = [base, pressable, sheet, provenanceLines, choicesStyles, paper];
 
   constructor() {
     super();
@@ -94,6 +98,7 @@ export class Choices extends LitElement {
     this.isWorking = false;
     this.typed = new Map();
     this.copied = null;
+    this.opened = null;
   }
 
   override connectedCallback(): void {
@@ -222,7 +227,12 @@ export class Choices extends LitElement {
       else typed.set(field, text);
       this.typed = typed;
     },
+    open: (cell) => {
+      this.opened = cell;
+    },
   };
+
+  private readonly explain = (at: string) => this.asking.explain(at, this.say.system);
 
   /** The address holds what the screen shows, so that it can be passed on. */
   private keep(): void {
@@ -267,6 +277,8 @@ export class Choices extends LitElement {
       acts: this.acts,
       said: saidOf(now, choices.currency, this.say),
       chart: (key, of, make) => this.chart(key, of, make),
+      explain: this.explain,
+      open: this.opened,
     };
     const today = new Intl.DateTimeFormat(undefined, { dateStyle: "long" }).format(new Date());
     const { version, copied, copyLink } = this;

@@ -1,8 +1,10 @@
 import type { WeatherRecord } from "../../src/engine/weather/record.ts";
+import type { Working } from "../../src/explain/working.ts";
 import type { PricedRows } from "../../src/report/choices.ts";
 import type { GroundsChoices } from "../../src/report/choices-schema.ts";
 import type { WeatherQuestion } from "../../src/report/choices-weather.ts";
 import type { Survey } from "../../src/survey/survey.ts";
+import type { UnitSystem } from "../../src/units.ts";
 
 /** A record as CSV text or read already; null: the survey's own normals serve. */
 export type GivenWeather = string | WeatherRecord | null;
@@ -24,6 +26,8 @@ export type Ask =
   | { kind: "ready"; survey: Survey; weather: GivenWeather; budget: number | null }
   /** Money of the survey made ready has changed, and nothing else. */
   | { kind: "reprice"; id: number; survey: Survey; budget: number | null }
+  /** The working of a figure. */
+  | { kind: "explain"; id: number; at: string; units: UnitSystem }
   /** No more draws of the last decision. */
   | { kind: "stop" }
   /** Draws of the last decision go on to so many. */
@@ -41,6 +45,8 @@ export type Told =
   | { kind: "repriced"; id: number; rows: PricedRows }
   /** So many draws are made; `sureness` comes now and then, `isLast` when no more are made. */
   | { kind: "drawn"; id: number; done: number; of: number; sureness: Sureness | null; isLast: boolean }
+  /** null: the address leads nowhere, or not yet. */
+  | { kind: "working"; id: number; working: Working | null }
   | { kind: "faults"; id: number; faults: readonly ToldFault[] }
   /** A fault of the program itself. */
   | { kind: "crash"; id: number; words: string };

@@ -208,6 +208,33 @@ export const choicesStyles = css`
     min-width: 8rem;
     font-weight: 500;
   }
+  .opens {
+    display: inline;
+    margin: 0;
+    padding: 0.15rem 0;
+    border: 0;
+    background: none;
+    color: inherit;
+    font: inherit;
+    text-align: inherit;
+    cursor: pointer;
+  }
+  .opens:hover,
+  .opens[aria-expanded="true"] {
+    background: color-mix(in srgb, var(--ink) 9%, transparent);
+  }
+  .scroll {
+    container-type: inline-size;
+  }
+  .ruled .opened td {
+    border-top: 0;
+    padding: 0;
+  }
+  .opened gwb-opened {
+    position: sticky;
+    left: 0;
+    max-width: 100cqi;
+  }
   .ruled.money {
     min-width: 58rem;
   }
@@ -239,6 +266,9 @@ export const choicesStyles = css`
     }
   }
   @media (pointer: coarse) {
+    .opens {
+      min-height: 44px;
+    }
     .tick-line,
     .entry input {
       min-height: 44px;

@@ -3,6 +3,8 @@ import { waterToNeed } from "../../src/survey/measures/chosen.ts";
 import { choicesPage, type TankFacts } from "../../src/words/en/choices-page.ts";
 import type { Said } from "./screen.ts";
 
+type MeasureRow = GroundsChoices["measures"][number];
+
 /** Changes that have to do with a tank or a roof. */
 export const tankChanges: readonly string[] = ["addTank", "resizeTank", "useTank", "connectRoof"];
 
@@ -25,44 +27,48 @@ function tankVerdict({ measures, spread, best }: GroundsChoices, said: Said): st
     return choicesPage.draw(
       setName(one.measures, said),
       setName(other.measures, said),
-      String(Math.round(100 * spread.chance[0]![1]!)),
+      said.opens(String(Math.round(100 * spread.chance[0]![1]!)), "choices/sure/chance/0/1"),
     );
   const facts = (of: (worth: TankFacts["worth"]) => boolean): TankFacts[] =>
     tanks
       .filter(({ worth, id }) => of(worth) && (worth !== "pays" || best.measures.includes(id)))
-      .map(({ name, worth, after_kL_year, cost }) => ({
-        name,
-        worth,
-        saved: said.water(after_kL_year),
-        cost: said.money(cost),
-      }));
+      .map((row) => factsOf(row, said));
   const pays = facts((worth) => worth === "pays");
   if (pays.length > 0) return choicesPage.yes(pays, tanks.length - pays.length);
   const unpriced = facts((worth) => worth === "not-priced");
   if (unpriced.length > 0) return choicesPage.unpriced(unpriced.map(({ name }) => name));
-  return choicesPage.no(
-    tanks.map(({ name, worth, after_kL_year, cost }) => ({
-      name,
-      worth,
-      saved: said.water(after_kL_year),
-      cost: said.money(cost),
-    })),
-  );
+  return choicesPage.no(tanks.map((row) => factsOf(row, said)));
+}
+
+function factsOf({ id, name, worth, after_kL_year, cost }: MeasureRow, said: Said): TankFacts {
+  return {
+    name,
+    worth,
+    saved: said.opens(said.water(after_kL_year), `choices/measure/${id}/after`),
+    cost: cost === null ? said.money(cost) : said.opens(said.money(cost), `choices/cost/${id}`),
+  };
 }
 
 function firstThings({ mains, measures, best, frontier }: GroundsChoices, said: Said): string {
   const gives_kL = mains.today_kL_year - mains.need_kL_year;
   const first =
     gives_kL >= 0
-      ? choicesPage.needGives(said.water(gives_kL))
-      : choicesPage.needTakes(said.water(-gives_kL));
+      ? choicesPage.needGives(said.opens(said.water(gives_kL), "choices/set/none/saved"))
+      : choicesPage.needTakes(said.opens(said.water(-gives_kL), "choices/set/none/saved"));
   const names = measures.filter(({ id }) => best.measures.includes(id)).map(({ name }) => name);
   const isMore = best.saved_kL_year - (frontier[0]?.saved_kL_year ?? 0) > nothing_kL;
-  if (names.length > 0 && isMore && gives_kL >= 0)
-    return first + choicesPage.bestAdds(names, said.money(best.cost), said.water(best.saved_kL_year));
+  const key = setKeyOf(best.measures);
+  const cost = said.opens(said.money(best.cost), `choices/cost/set/${key}`);
+  const saved = said.opens(said.water(best.saved_kL_year), `choices/set/${key}/saved`);
   if (names.length > 0 && isMore)
-    return first + choicesPage.bestStill(names, said.money(best.cost), said.water(best.saved_kL_year));
+    return first + (gives_kL >= 0 ? choicesPage.bestAdds : choicesPage.bestStill)(names, cost, saved);
   return first + (measures.length > 0 ? choicesPage.bestNone : choicesPage.bestNoMeasures);
+}
+
+/** The key of a set in addresses of workings. */
+export function setKeyOf(ids: readonly string[]): string {
+  const measures = ids.filter((id) => id !== waterToNeed);
+  return measures.length > 0 ? measures.join("+") : "none";
 }
 
 /** A set as people call it. */
@@ -83,22 +89,33 @@ export function widthSentences({ mains, spread }: GroundsChoices, said: Said): s
   const { p10, p50, p90 } = spread?.giveUp_kL_year ?? { p10: null, p50: null, p90: null };
   const years = mains.giveUp_kL_year;
   const words: string[] = [];
+  const drawn = (kL: number, point: string) => said.opens(said.water(kL), `choices/sure/give-up/${point}`);
   if (spread && p10 !== null && p50 !== null && p90 !== null)
     words.push(
-      choicesPage.width(said.water(p10), said.water(p50), said.water(p90), said.say.number(spread.draws, 0)),
+      choicesPage.width(
+        drawn(p10, "p10"),
+        drawn(p50, "p50"),
+        drawn(p90, "p90"),
+        said.say.number(spread.draws, 0),
+      ),
     );
   else if (years.p10 !== null && years.p90 !== null)
-    words.push(choicesPage.years(said.water(years.p10), said.water(years.p90)));
+    words.push(
+      choicesPage.years(
+        said.opens(said.water(years.p10), "mains/give-up-p10"),
+        said.opens(said.water(years.p90), "mains/give-up-p90"),
+      ),
+    );
   const [dry, wet] = [mains.dryYear, mains.wetYear].map((year) =>
     mains.byYear.find((row) => row.year === year),
   );
   if (dry && wet && dry.year !== wet.year)
     words.push(
       choicesPage.dryWet(
-        said.water(dry.today_kL - dry.plan_kL),
-        String(dry.year),
-        said.water(wet.today_kL - wet.plan_kL),
-        String(wet.year),
+        said.opens(said.water(dry.today_kL - dry.plan_kL), `mains/give-up/${dry.year}`),
+        said.opens(String(dry.year), "mains/dry-year"),
+        said.opens(said.water(wet.today_kL - wet.plan_kL), `mains/give-up/${wet.year}`),
+        said.opens(String(wet.year), "mains/wet-year"),
       ),
     );
   return words;
@@ -111,6 +128,6 @@ export function underSentence({ plans }: GroundsChoices, said: Said): string | n
   const short = underWatered.reduce((sum, row) => sum + row.need_kL_year - row.habit_kL_year, 0);
   return choicesPage.under(
     underWatered.map(({ bed }) => said.bed(bed)),
-    said.water(short),
+    said.opens(said.water(short), "choices/short"),
   );
 }

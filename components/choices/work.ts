@@ -1,6 +1,13 @@
 import type { WeatherRecord } from "../../src/engine/weather/record.ts";
 import { readRecord } from "../../src/files/record.ts";
-import { type Decision, decide, repriced } from "../../src/report/choices.ts";
+import {
+  type Decision,
+  decide,
+  type PricedRows,
+  pricedRowsOf,
+  repricedContext,
+} from "../../src/report/choices.ts";
+import type { ChoicesContext } from "../../src/report/choices-context.ts";
 import { usualQuestions } from "../../src/report/choices-weather.ts";
 import type { SpreadRun } from "../../src/report/spread.ts";
 import { workOut } from "../../src/report/work-out.ts";
@@ -9,10 +16,11 @@ import { type WeatherNotes, weatherForSurvey } from "../../src/survey/normals/fo
 import { readSurvey } from "../../src/survey/read.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import { cautionSentence } from "../../src/words/en/cautions.ts";
-import { choiceCautionSentence } from "../../src/words/en/choices.ts";
+import { choiceCautionSentence } from "../../src/words/en/choices-reasons.ts";
 import { faultWords } from "../../src/words/en/faults.ts";
 import { refusalsOf } from "../../src/words/en/refusals.ts";
 import type { Ask, GivenWeather, Told, ToldFault } from "./messages.ts";
+import { Workings } from "./workings.ts";
 
 const say = { caution: cautionSentence, choiceCaution: choiceCautionSentence };
 
@@ -31,6 +39,9 @@ interface Under {
 export class Desk {
   #under: Under | null = null;
   #held: Decision | null = null;
+  /** The decision held, at the prices last asked of. */
+  #priced: ChoicesContext | null = null;
+  readonly #workings = new Workings();
   /** Draws wanted; what is made stays. */
   #wanted = 0;
   #drawing = false;
@@ -48,6 +59,8 @@ export class Desk {
         return this.#ready(ask);
       case "reprice":
         return this.#reprice(ask);
+      case "explain":
+        return this.#explain(ask);
       case "stop":
         this.#wanted = this.#under?.run.done() ?? 0;
         return;
@@ -59,6 +72,7 @@ export class Desk {
 
   async #decide({ id, survey: document, weather, budget, questions, draws, seed }: DecideAsk): Promise<void> {
     this.#under = null;
+    this.#workings.forget();
     const given = givenFor(document, weather);
     if ("faults" in given) return this.#tell({ kind: "faults", id, faults: given.faults });
     try {
@@ -85,12 +99,28 @@ export class Desk {
     this.#held = null;
     if ("faults" in given) return;
     this.#held = decide(workOut(given.survey, given.record, { notes: given.notes }), { budget });
+    this.#workings.forget();
     // what runs it needs are then made
-    repriced(this.#held, document, budget);
+    this.#price(this.#held, document, budget);
+  }
+
+  #price(held: Decision, survey: Survey, budget: number | null): PricedRows {
+    this.#priced = repricedContext(held, survey, budget);
+    return pricedRowsOf(this.#priced);
   }
 
   #reprice({ id, survey, budget }: Extract<Ask, { kind: "reprice" }>): void {
-    if (this.#held) this.#tell({ kind: "repriced", id, rows: repriced(this.#held, survey, budget) });
+    if (this.#held) this.#tell({ kind: "repriced", id, rows: this.#price(this.#held, survey, budget) });
+  }
+
+  #explain({ id, at, units }: Extract<Ask, { kind: "explain" }>): void {
+    const decision = this.#under?.decision ?? this.#held;
+    const context = this.#under ? this.#under.decision.context : this.#priced;
+    const working =
+      decision && context
+        ? this.#workings.of({ decision, context, run: this.#under?.run ?? null }, at, units)
+        : null;
+    this.#tell({ kind: "working", id, working });
   }
 
   async #draw(): Promise<void> {

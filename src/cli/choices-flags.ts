@@ -1,4 +1,5 @@
 import { mostDraws, usualDraws } from "../report/choices.ts";
+import type { UnitSystem } from "../units.ts";
 import { choicesText } from "../words/en/choices-command.ts";
 import { FlagReader, parsedFlags } from "./flags.ts";
 
@@ -12,6 +13,7 @@ export interface ChoicesFlags {
   seed: number;
   json: boolean;
   brief: { path: string; form: "md" | "html" } | null;
+  units: UnitSystem;
 }
 
 const options = {
@@ -22,6 +24,7 @@ const options = {
   seed: { type: "string" },
   json: { type: "boolean" },
   brief: { type: "string" },
+  units: { type: "string" },
   help: { type: "boolean", short: "h" },
 } as const;
 
@@ -42,6 +45,7 @@ export function readChoicesFlags(args: readonly string[]): ChoicesFlags | null {
     seed: read.seed(values.seed),
     json: values.json ?? false,
     brief: briefOf(values.brief, read.faults),
+    units: read.units(values.units),
   });
 }
 

@@ -16,7 +16,8 @@ export const mostExact = 10;
 
 /** Sets valued for the orders drawn beyond it, in pairs of one and its reverse: fewer pairs for many members. */
 const valued = 12_000;
-const pairsFor = (members: number) => Math.min(500, Math.max(60, Math.round(valued / (2 * members))));
+/** Orders drawn for so many members, each with its reverse. */
+export const pairsFor = (members: number) => Math.min(500, Math.max(60, Math.round(valued / (2 * members))));
 
 /**
  * The Shapley value of each member of a set: shares add up to the value of the whole set, members that always add the
@@ -42,6 +43,36 @@ function firstAndLast(members: number, value: (set: Uint8Array) => number): Pick
     without[i] = 0;
     return { first: value(alone) - none, last: all - value(without) };
   });
+}
+
+/** What a member adds when a number of others stand before it. */
+export interface AtPlace {
+  /** How many stand before it. */
+  before: number;
+  /** The mean over all sets of so many others. */
+  mean: number;
+  /** Those sets, with what the member adds to each. */
+  sets: { set: Uint8Array; adds: number }[];
+}
+
+/**
+ * A member's share taken apart by how many stand before it: in an order drawn blindly each number is as likely as every
+ * other, and then every set of so many others is, so that the mean of these means is the share.
+ */
+export function byPlace(members: number, i: number, value: (set: Uint8Array) => number): AtPlace[] {
+  const places = Array.from({ length: members }, (_, before): AtPlace => ({ before, mean: 0, sets: [] }));
+  for (let mask = 0; mask < 2 ** members; mask++) {
+    if ((mask >> i) & 1) continue;
+    const set = Uint8Array.from({ length: members }, (_, k) => (mask >> k) & 1);
+    const without = value(set);
+    const more = set.slice();
+    more[i] = 1;
+    places[ones(mask)]!.sets.push({ set, adds: value(more) - without });
+  }
+  return places.map((place) => ({
+    ...place,
+    mean: place.sets.reduce((sum, { adds }) => sum + adds, 0) / place.sets.length,
+  }));
 }
 
 type Mean = Pick<Share, "share" | "standardError">;

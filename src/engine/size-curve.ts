@@ -10,7 +10,11 @@ export interface SizePoint {
   capacity_L: number;
   /** Mains water that it takes the place of: with no tank less with this one. */
   saved: Tally;
+  /** Mains water that its claimants and its top-up take. */
+  mains: Tally;
   yield_L: number;
+  drawDays: number;
+  shortDays: number;
   /** Share of the days with a draw on which all of it was met. */
   reliability: number;
   emptyDays: number;
@@ -25,14 +29,10 @@ export function sizeCurve(
 ): SizePoint[] {
   const none = sumOf(inputs, tankId, 0, frame).mains;
   return sizes_L.map((capacity_L) => {
-    const sum = sumOf(inputs, tankId, capacity_L, frame);
-    return {
-      capacity_L,
-      saved: none.map((litres, k) => litres - sum.mains[k]!),
-      yield_L: sum.yield_L,
-      reliability: sum.drawDays > 0 ? 1 - sum.shortDays / sum.drawDays : 1,
-      emptyDays: sum.emptyDays,
-    };
+    const { mains, yield_L, drawDays, shortDays, emptyDays } = sumOf(inputs, tankId, capacity_L, frame);
+    const saved = none.map((litres, k) => litres - mains[k]!);
+    const reliability = drawDays > 0 ? 1 - shortDays / drawDays : 1;
+    return { capacity_L, saved, mains, yield_L, drawDays, shortDays, reliability, emptyDays };
   });
 }
 

@@ -31,9 +31,7 @@ export function sharesOfWidth(
   { byDraw }: DrawnYears,
   places: ReadonlyMap<string, Float64Array>,
 ): UnknownShare[] {
-  const means = byDraw.map(mean);
-  const within = mean(byDraw.map(variance));
-  const between = variance(means);
+  const { within, between, means } = widthOf({ byDraw });
   const all = within + between;
   if (all <= 0) return [];
   const shares = [...places].map(([at, drawn]) => ({
@@ -45,8 +43,14 @@ export function sharesOfWidth(
     .sort((a, b) => b.share - a.share);
 }
 
+/** The variance of draws and years in its two parts: that of the years within a draw, and that of the draws' means. */
+export function widthOf({ byDraw }: DrawnYears): { within: number; between: number; means: number[] } {
+  const means = byDraw.map(mean);
+  return { within: mean(byDraw.map(variance)), between: variance(means), means };
+}
+
 /** R² of one unknown, adjusted for what as many draws of nothing would give. @source Wherry 1931 */
-function explained(drawn: Float64Array, outcome: readonly number[]): number {
+export function explained(drawn: Float64Array, outcome: readonly number[]): number {
   const used = outcome.flatMap((_, k) => (Number.isNaN(drawn[k]!) ? [] : k));
   const n = used.length;
   if (n < 3) return 0;
@@ -69,11 +73,19 @@ function variance(values: readonly number[]): number {
   return mean(values.map((value) => (value - middle) ** 2));
 }
 
+/** How often one thing does better than another under the same draws, and how often as well. */
+export function winsOver(one: readonly number[], other: readonly number[]): { wins: number; ties: number } {
+  let wins = 0;
+  let ties = 0;
+  one.forEach((value, k) => {
+    if (value > other[k]!) wins++;
+    if (value === other[k]!) ties++;
+  });
+  return { wins, ties };
+}
+
 /** The chance that one thing does better than another under the same draws; half of the ties count for each. */
 export function chanceBetter(one: readonly number[], other: readonly number[]): number {
-  const wins = one.reduce((sum, value, k) => {
-    const gap = value - other[k]!;
-    return sum + (gap > 0 ? 1 : gap === 0 ? 0.5 : 0);
-  }, 0);
-  return wins / one.length;
+  const { wins, ties } = winsOver(one, other);
+  return (wins + ties / 2) / one.length;
 }

@@ -19,12 +19,15 @@ export function valueAt(document: unknown, path: string): unknown {
     );
 }
 
+/** A survey with its blanks filled, and which run of it this is. */
+export type Surveyed = Pick<RunBook, "name" | "survey" | "resolved">;
+
 /**
  * Where a figure of the survey came from: assumed in its place and from which table; else measured by whom, when
  * and how; else as it stands in the survey; else from a table that always answers.
  * @param table source of the figure where the survey has no such field
  */
-export function originOf(book: Book, run: RunBook, say: Say, path: string, table?: string): Origin {
+export function originOf(book: Book, run: Surveyed, say: Say, path: string, table?: string): Origin {
   const notes = book.worked.notes?.assumed ?? [];
   const assumed = [...run.resolved.assumed, ...notes].find(({ where }) => where === path);
   if (assumed) return { provenance: "assumed", source: assumed.source };
@@ -41,7 +44,7 @@ function same(one: unknown, other: unknown): boolean {
   return JSON.stringify(one) === JSON.stringify(other);
 }
 
-function found({ how, readings, group, when }: SurveyFinding, run: RunBook, say: Say): string {
+function found({ how, readings, group, when }: SurveyFinding, run: Surveyed, say: Say): string {
   const nickname = (run.survey.groups ?? []).find(({ id }) => id === group)?.nickname ?? null;
   const day = parseIso(when.slice(0, 10));
   return originWords.found(
@@ -55,7 +58,7 @@ function found({ how, readings, group, when }: SurveyFinding, run: RunBook, say:
 /** A figure of the survey as a formula takes it, named as its field is. */
 export function surveyed(
   book: Book,
-  run: RunBook,
+  run: Surveyed,
   say: Say,
   path: string,
   value: number,

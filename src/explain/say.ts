@@ -9,6 +9,8 @@ export interface Say {
   /** Day, month and year of a day number. */
   date(day: number): string;
   list(items: readonly string[]): string;
+  /** To the cent, in the survey's currency; left out where there is none. */
+  money?(amount: number): string;
 }
 
 /** Units of a term: the glossary's, and those that live inside one equation only. */
@@ -55,9 +57,23 @@ export function bare(value: number, unit: TermUnit, say: Say): string {
 export function amount(value: number, unit: TermUnit, say: Say): string {
   const number = bare(value, unit, say);
   if (dimensionless.includes(unit)) return number;
+  if (unit === "money") return moneyOf(value, say);
+  if (unit === "money/kL") return price(value, say);
   const si = `${number}${gap(unit)}${unit}`;
   const other = customary(value, unit, say);
   return other ? `${si} (${other})` : si;
+}
+
+function moneyOf(value: number, say: Say): string {
+  return say.money?.(value) ?? bare(value, "money", say);
+}
+
+/** What a kL costs, and beside it what people there buy their water by. */
+function price(value: number, say: Say): string {
+  const perKL = `${moneyOf(value, say)}/kL`;
+  const there = shown(value, "money/kL", say.system);
+  if (there.unit === "money/kL") return perKL;
+  return `${perKL} (${moneyOf(there.value, say)}${there.unit.slice("money".length)})`;
 }
 
 function customary(value: number, unit: TermUnit, say: Say): string | null {

@@ -48,6 +48,8 @@ export interface BriefWords {
   proposal(code: string, facts: Readonly<Record<string, string | number>>): string;
   columns: readonly string[];
   money(amount: Money | null): string;
+  /** What a kL costs, as a price of what water is bought by. */
+  price(perKL: Money | null): string;
   kL(amount: number): string;
   notQuoted: string;
   worth(worth: GroundsChoices["measures"][number]["worth"]): string;

@@ -139,7 +139,7 @@ function measureTable({ measures, shares }: GroundsChoices, words: BriefWords): 
       cost === null ? words.notQuoted : words.money(cost),
       words.kL(after_kL_year),
       share ? words.kL(share.share_kL_year) : "",
-      words.money(costPerKL),
+      words.price(costPerKL),
       words.money(npv),
       words.worth(worth),
     ];

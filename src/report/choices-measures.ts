@@ -8,6 +8,8 @@ import {
   discountedPayback,
   flowsOf,
   netPresentValue,
+  type Outlay,
+  type Outlook,
   rateOfReturn,
   simplePayback,
 } from "../engine/money.ts";
@@ -68,11 +70,10 @@ export function with_(set: Uint8Array, place: number): Uint8Array {
 /** Every measure of the survey: by itself, and after the others. */
 export function measureRows(context: ChoicesContext): MeasureRow[] {
   const { measures, valuer, outlays, plan } = context;
-  const none = new Uint8Array(measures.length);
   const saved = (set: Uint8Array) => valuer.saved_kL_year(set, "need");
   return measures.map((measure, place) => {
     const others = beside(context, place);
-    const base = measure.addTank ? none : onlyBringing(context, others, place);
+    const base = onlyBringing(context, others, place);
     const outlay = outlays[place]!;
     const after_kL_year = saved(with_(others, place)) - saved(others);
     const worthWith = npvOfSet(context, with_(others, place));
@@ -97,7 +98,11 @@ export function measureRows(context: ChoicesContext): MeasureRow[] {
 }
 
 /** Of the others only the tank that the measure cannot do without. */
-function onlyBringing({ measures }: ChoicesContext, others: Uint8Array, place: number): Uint8Array {
+export function onlyBringing(
+  { measures }: Pick<ChoicesContext, "measures">,
+  others: Uint8Array,
+  place: number,
+): Uint8Array {
   const wanted = tankWanted(measures[place]!);
   return others.map((one, k) =>
     one === 1 && wanted !== null && measures[k]!.addTank?.id === wanted ? 1 : 0,
@@ -123,14 +128,28 @@ function againstNeed(
 }
 
 /** The members of the plan with their shares, in water and in money. */
-export function shareRows({ worked, money, planValuer }: ChoicesContext): ShareRow[] {
-  const chosen = chosenMeasures(worked.survey);
-  return membersOf({ ...planValuer, measures: chosen }, money.tariff).map((member) =>
-    shareRow(member, money),
-  );
+export function shareRows(context: ChoicesContext): ShareRow[] {
+  return planMembers(context).map((member) => shareRow(member, context));
 }
 
-function shareRow(member: Member, money: ChoicesContext["money"]): ShareRow {
+const members = new WeakMap<ChoicesContext, Member[]>();
+
+/** The plan's members; worked out once for a context, since every share's working asks for them. */
+export function planMembers(context: ChoicesContext): Member[] {
+  const found = members.get(context);
+  if (found) return found;
+  const { worked, money, planValuer } = context;
+  const made = membersOf({ ...planValuer, measures: chosenMeasures(worked.survey) }, money.tariff);
+  members.set(context, made);
+  return made;
+}
+
+/** How far ahead an outlay of a member is looked at. */
+export function outlookOf({ money }: ChoicesContext, outlay: Outlay): Outlook {
+  return outlookFor(outlay, money);
+}
+
+function shareRow(member: Member, { money }: ChoicesContext): ShareRow {
   const { share, standardError, first, last } = member.water_kL_year;
   const water = {
     id: member.id,

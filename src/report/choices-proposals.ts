@@ -2,6 +2,7 @@ import { netPresentValue, noOutlay } from "../engine/money.ts";
 import { enoughSize } from "../engine/size-curve.ts";
 import { perYear } from "../engine/years.ts";
 import { measuresApart } from "../survey/measures/apart.ts";
+import { outlayOf } from "../survey/measures/costs.ts";
 import { type Proposal, proposals, type RunFacts } from "../survey/measures/propose.ts";
 import type { ChoicesContext } from "./choices-context.ts";
 import { beside, with_ } from "./choices-measures.ts";
@@ -13,23 +14,41 @@ type ProposalRow = GroundsChoices["proposals"][number];
 /** Less than this by itself is not worth a line: 200 L a year. */
 const leastSaved_kL = 0.2;
 
-/** What might do something here, with what it saves by itself and after all that is chosen. */
-export function proposalRows(context: ChoicesContext, watered: RunFacts["watered"]): ProposalRow[] {
-  const { worked, measures } = context;
+/** A decision's context with all that is proposed among what may be chosen, and nothing of it chosen. */
+export interface ProposedContext {
+  proposed: Proposal[];
+  context: ChoicesContext;
+}
+
+export function proposedContext(context: ChoicesContext, watered: RunFacts["watered"]): ProposedContext {
+  const { worked, measures, money } = context;
   const proposed = proposals(worked.survey, { watered, tanks: tankFacts(context) });
   const added = proposed.flatMap(({ measure }) => (measure ? { ...measure, chosen: false } : []));
   const all = [...measures, ...added];
-  const valuer = valuerOf({ ...worked.survey, measures: all }, all, worked.ready.frame);
-  const plan = Uint8Array.from(all, (_, k) => context.plan[k] ?? 0);
-  const within = { measures: all, plan, apart: measuresApart(all), worked };
-  const none = new Uint8Array(all.length);
+  const survey = { ...worked.survey, measures: all };
+  const within: ChoicesContext = {
+    ...context,
+    worked: { ...worked, survey },
+    measures: all,
+    valuer: valuerOf(survey, all, worked.ready.frame),
+    plan: Uint8Array.from(all, (_, k) => context.plan[k] ?? 0),
+    outlays: all.map((measure) => outlayOf(measure, money)),
+    apart: measuresApart(all),
+  };
+  return { proposed, context: within };
+}
+
+/** What might do something here, with what it saves by itself and after all that is chosen. */
+export function proposalRows({ proposed, context }: ProposedContext): ProposalRow[] {
+  const { measures, valuer, money } = context;
+  const none = new Uint8Array(measures.length);
   const saved = (set: Uint8Array) => valuer.saved_kL_year(set, "need");
   const rows = proposed.map((proposal): ProposalRow => {
-    const place = proposal.measure ? all.findIndex(({ id }) => id === proposal.measure!.id) : -1;
+    const place = proposal.measure ? measures.findIndex(({ id }) => id === proposal.measure!.id) : -1;
     if (place < 0) return rowOf(proposal, null, null, null);
-    const before = beside(within, place);
+    const before = beside(context, place);
     const after = with_(before, place);
-    const { tariff } = context.money;
+    const { tariff } = money;
     const worth =
       tariff &&
       valuer.saved_money_year(after, "need", tariff) - valuer.saved_money_year(before, "need", tariff);

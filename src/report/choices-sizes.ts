@@ -19,7 +19,7 @@ const tried = 58;
 const livesThrough_days = 14;
 
 /** A tank to be looked at, in the plan or beside it, with what comes in and what is asked of it. */
-interface Looked {
+export interface Looked {
   tank: string;
   name: string;
   capacity_L: number;
@@ -48,7 +48,7 @@ export function tankParts(context: ChoicesContext): TankParts {
 const frameOf = ({ worked }: ChoicesContext) => worked.ready.frame;
 
 /** The tanks in use in the plan, and each that a measure outside it adds or puts to use. */
-function lookedAt(context: ChoicesContext): Looked[] {
+export function lookedAt(context: ChoicesContext): Looked[] {
   const { plan, measures } = context;
   const inPlan = inSet(context, plan, true);
   const known = new Set(inPlan.map(({ tank }) => tank));

@@ -1,7 +1,7 @@
 import { frameOf } from "../engine/frame.ts";
 import { points } from "../engine/give-up.ts";
 import type { MainsYear } from "../engine/outcome.ts";
-import { sizeCurve } from "../engine/size-curve.ts";
+import { type SizePoint, sizeCurve } from "../engine/size-curve.ts";
 import { byYear_L, total_L } from "../engine/tally.ts";
 import { changedRecord, type WeatherChange } from "../engine/weather/changed.ts";
 import { prepareWeather } from "../engine/weather/series.ts";
@@ -52,12 +52,9 @@ export function scenarioRows(
   questions: readonly WeatherQuestion[],
 ): { scenarios: ScenarioRow[]; wouldChange: ChangeRow[] } {
   const asIs = scenario(context, "record", context.valuer, null);
-  const rows = questions.map(({ code, change }) => {
-    const { worked, measures } = context;
-    const weather = prepareWeather(changedRecord(worked.filled, change), worked.resolved.grounds.place);
-    const frame = frameOf(worked.resolved.grounds.absences, weather);
-    return scenario(context, code, valuerOf(worked.survey, measures, frame), asIs.row);
-  });
+  const rows = questions.map(({ code, change }) =>
+    scenario(context, code, valuerUnder(context, change), asIs.row),
+  );
   return {
     scenarios: [asIs.row, ...rows.map(({ row }) => row)],
     wouldChange: rows.map(({ row, set }) => ({
@@ -67,6 +64,11 @@ export function scenarioRows(
       isChange: !sameSet(set, best),
     })),
   };
+}
+
+function valuerUnder({ worked, measures }: ChoicesContext, change: WeatherChange): Valuer {
+  const weather = prepareWeather(changedRecord(worked.filled, change), worked.resolved.grounds.place);
+  return valuerOf(worked.survey, measures, frameOf(worked.resolved.grounds.absences, weather));
 }
 
 function scenario(
@@ -101,13 +103,28 @@ function scenario(
 
 type Reliability = ScenarioRow["reliability"];
 
-function reliabilityOf({ evaluator, frame }: Valuer, plan: Uint8Array): Reliability {
+function reliabilityOf(valuer: Valuer, plan: Uint8Array): Reliability {
+  return tankPoints(valuer, plan).map(({ tank, point }) => ({ tank, reliability: point.reliability }));
+}
+
+/** Each tank in use in the plan, as run at its size. */
+function tankPoints({ evaluator, frame }: Valuer, plan: Uint8Array): { tank: string; point: SizePoint }[] {
   return evaluator.tanks(plan, "need").flatMap((inputs) => {
     const [first] = inputs.group.members;
     if (!inputs.group.inUse || !first) return [];
     const [point] = sizeCurve(inputs, first.id, [first.capacity_L], frame);
-    return { tank: inputs.group.id, reliability: point!.reliability };
+    return { tank: inputs.group.id, point: point! };
   });
+}
+
+/** The run of a tank of the plan under a question, or under the record itself; null where it is not in use. */
+export function pointUnder(
+  context: ChoicesContext,
+  question: WeatherQuestion | null,
+  tank: string,
+): SizePoint | null {
+  const valuer = question ? valuerUnder(context, question.change) : context.valuer;
+  return tankPoints(valuer, context.plan).find((row) => row.tank === tank)?.point ?? null;
 }
 
 /** The tank whose reliability falls most; null where none falls. */

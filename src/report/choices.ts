@@ -17,7 +17,7 @@ import {
   outlayOfSet,
 } from "./choices-context.ts";
 import { measureRows, planRows, shareRows } from "./choices-measures.ts";
-import { proposalRows } from "./choices-proposals.ts";
+import { proposalRows, proposedContext } from "./choices-proposals.ts";
 import { choicesFormat, choicesVersion, type GroundsChoices } from "./choices-schema.ts";
 import { tankParts } from "./choices-sizes.ts";
 import { scenarioRows, usualQuestions, type WeatherQuestion } from "./choices-weather.ts";
@@ -43,6 +43,10 @@ export interface Decision {
   context: ChoicesContext;
   sets: BestSets;
   best: Step;
+  /** What is asked of the weather. */
+  questions: readonly WeatherQuestion[];
+  /** Sets told apart under the same draws. */
+  rivals: readonly Uint8Array[];
   /** Draws of what the survey leaves open, for a worker to make one after another. */
   spread(seed: number): SpreadRun;
   /** What draws made so far say, as the document holds it; null before the first. */
@@ -57,10 +61,13 @@ export function decide(worked: WorkedOut, request: ChoicesRequest): Decision {
   const sets = bestSets(context);
   const best = bestWithin(sets, context.budget);
   const rivals = rivalSets(context, best, sets);
+  const questions = request.questions ?? usualQuestions(worked.outcome.mains.byYear);
   return {
     context,
     sets,
     best,
+    questions,
+    rivals,
     spread: (seed) =>
       spreadRun({
         survey: worked.survey,
@@ -72,7 +79,7 @@ export function decide(worked: WorkedOut, request: ChoicesRequest): Decision {
         seed,
       }),
     sureness: (drawn) => (drawn.draws > 0 ? spreadRows({ context, rivals }, drawn) : null),
-    document: (say, drawn) => documentOf({ context, sets, best, rivals, request, drawn }, say),
+    document: (say, drawn) => documentOf({ context, sets, best, rivals, questions, drawn }, say),
   };
 }
 
@@ -86,11 +93,23 @@ export type PricedRows = Pick<
  * A decision whose quotes, tariff, budget or outlook were changed, and nothing else of the survey.
  * @param survey the same but for `tariff`, `money`, and the cost, quote, life and upkeep of its measures
  */
-export function repriced({ context }: Decision, survey: Survey, budget: number | null): PricedRows {
+export function repriced(decision: Decision, survey: Survey, budget: number | null): PricedRows {
+  return pricedRowsOf(repricedContext(decision, survey, budget));
+}
+
+export function pricedRowsOf(context: ChoicesContext): PricedRows {
+  const sets = bestSets(context);
+  return pricedRows(context, sets, bestWithin(sets, context.budget));
+}
+
+/** What such a decision is read from, its runs those made before. */
+export function repricedContext(
+  { context }: Pick<Decision, "context">,
+  survey: Survey,
+  budget: number | null,
+): ChoicesContext {
   const worked = { ...context.worked, survey, money: moneyOf(survey) };
-  const now = choicesContext(worked, budget, context);
-  const sets = bestSets(now);
-  return pricedRows(now, sets, bestWithin(sets, now.budget));
+  return choicesContext(worked, budget, context);
 }
 
 function pricedRows(context: ChoicesContext, sets: BestSets, best: Step): PricedRows {
@@ -138,16 +157,15 @@ interface Parts {
   sets: BestSets;
   best: Step;
   rivals: readonly Uint8Array[];
-  request: ChoicesRequest;
+  questions: readonly WeatherQuestion[];
   drawn: SpreadOutcome | null;
 }
 
 function documentOf(parts: Parts, say: SayCautions): GroundsChoices {
-  const { context, sets, best, request, drawn } = parts;
+  const { context, sets, best, questions, drawn } = parts;
   const { worked, money } = context;
   const report = reportOf(worked, say.caution);
   const plans = planRows(context);
-  const questions = request.questions ?? usualQuestions(worked.outcome.mains.byYear);
   const { scenarios, wouldChange } = scenarioRows(context, best.set, questions);
   return {
     format: choicesFormat,
@@ -173,7 +191,7 @@ function documentOf(parts: Parts, say: SayCautions): GroundsChoices {
     ...tankParts(context),
     scenarios,
     ...(drawn && drawn.draws > 0 && { spread: spreadRows(parts, drawn) }),
-    proposals: proposalRows(context, [...plans.underWatered, ...plans.overWatered]),
+    proposals: proposalRows(proposedContext(context, [...plans.underWatered, ...plans.overWatered])),
   };
 }
 

@@ -38,7 +38,11 @@ export interface WorkOutOptions {
  * @throws UnfillableGap, ShadeNeedsSky
  */
 export function workOut(survey: Survey, record: WeatherRecord, options: WorkOutOptions = {}): WorkedOut {
-  const filled = fillGaps(record);
+  return workOutFilled(survey, fillGaps(record), options);
+}
+
+/** The same on a record without gaps. @throws ShadeNeedsSky */
+export function workOutFilled(survey: Survey, filled: FilledRecord, options: WorkOutOptions = {}): WorkedOut {
   const resolved = resolve(survey, Object.keys(filled.columns));
   const weather = prepareWeather(filled, resolved.grounds.place);
   const intended = withMeasures(survey, filled);

@@ -3,7 +3,7 @@ import { choicesOf } from "../report/choices.ts";
 import { workOut } from "../report/work-out.ts";
 import type { Survey } from "../survey/survey.ts";
 import { cautionSentence } from "../words/en/cautions.ts";
-import { choiceCautionSentence } from "../words/en/choices.ts";
+import { choiceCautionSentence } from "../words/en/choices-reasons.ts";
 import { documentOf } from "./document-of.ts";
 import type { Read } from "./parts.ts";
 

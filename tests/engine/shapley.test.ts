@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { mostExact, shapley } from "../../src/engine/shapley.ts";
+import { byPlace, mostExact, shapley } from "../../src/engine/shapley.ts";
 import { randomStream } from "../../src/engine/weather/rng.ts";
 
 const rng = () => randomStream(7);
@@ -87,6 +87,23 @@ describe("Shapley shares", () => {
         });
       }),
       { numRuns: 50 },
+    );
+  });
+
+  test("a share is the mean over the places that a member may have, from first to last", () => {
+    fc.assert(
+      fc.property(game, ({ members, value }) => {
+        const shares = shapley(members, value, rng());
+        shares.forEach(({ share, first, last }, i) => {
+          const places = byPlace(members, i, value);
+          const mean = places.reduce((sum, place) => sum + place.mean, 0) / members;
+          expect(mean).toBeCloseTo(share, 9);
+          expect(places[0]!.mean).toBeCloseTo(first, 9);
+          expect(places.at(-1)!.mean).toBeCloseTo(last, 9);
+          // of n − 1 others, all sets of so many: binomial coefficients, 2^(n − 1) in all
+          expect(places.reduce((sum, { sets }) => sum + sets.length, 0)).toBe(2 ** (members - 1));
+        });
+      }),
     );
   });
 

@@ -24,6 +24,7 @@ test("only plain arithmetic goes without a source", () => {
     [
       "askedBefore",
       "draw",
+      "emptyYear",
       "inflow",
       "kcb",
       "mainsToKL",

@@ -56,7 +56,8 @@ export function walk(worked: WorkedOut, say: Say, from: readonly string[], days:
   return { opened, faults };
 }
 
-function faultsOf(address: string, working: Working): string[] {
+/** What is wrong with a working by itself. */
+export function faultsOf(address: string, working: Working): string[] {
   const faults: string[] = [];
   if (working.at !== address) faults.push(`${address}: says that it is ${working.at}`);
   if (working.steps.length === 0) faults.push(`${address}: has no step`);

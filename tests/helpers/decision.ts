@@ -5,7 +5,8 @@ import type { GroundsChoices } from "../../src/report/choices-schema.ts";
 import { workOut } from "../../src/report/work-out.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import { cautionSentence } from "../../src/words/en/cautions.ts";
-import { briefWords, choiceCautionSentence } from "../../src/words/en/choices.ts";
+import { briefWords } from "../../src/words/en/choices.ts";
+import { choiceCautionSentence } from "../../src/words/en/choices-reasons.ts";
 
 const say = { caution: cautionSentence, choiceCaution: choiceCautionSentence };
 

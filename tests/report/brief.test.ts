@@ -4,7 +4,7 @@ import { briefHtml, briefMarkdown } from "../../src/report/brief-forms.ts";
 import { choiceCautionCodes } from "../../src/report/choices-cautions.ts";
 import type { GroundsChoices } from "../../src/report/choices-schema.ts";
 import { cautionCodes } from "../../src/survey/cautions.ts";
-import { choiceCautionSentence, proposalsWithWords } from "../../src/words/en/choices.ts";
+import { choiceCautionSentence, proposalsWithWords } from "../../src/words/en/choices-reasons.ts";
 import { blocksOf, decisionOf } from "../helpers/decision.ts";
 import { recordAt, surveyOf, textOf } from "../helpers/worked.ts";
 

@@ -5,6 +5,7 @@ import type { ChartTable } from "../chart.ts";
 import { unitOf, yearlyIn } from "../size-curve/prepare.ts";
 
 export interface Part {
+  id: string;
   name: string;
   share_kL: number;
   first_kL: number;
@@ -28,6 +29,7 @@ export function prepareShares(shares: GroundsChoices["shares"], name: (id: strin
   const parts = sorted.map((row): Part => {
     const length = Math.max(0, row.share_kL_year);
     const part = {
+      id: row.id,
       name: name(row.id),
       share_kL: row.share_kL_year,
       first_kL: row.first_kL_year,

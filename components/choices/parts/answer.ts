@@ -1,7 +1,8 @@
 import { html, nothing } from "lit";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { cell, figures, openedBelow } from "../opening.ts";
 import type { Screen } from "../screen.ts";
-import { underSentence, verdict, widthSentences } from "../verdict.ts";
+import { setKeyOf, underSentence, verdict, widthSentences } from "../verdict.ts";
 import { drawsLine } from "./sure.ts";
 
 /** The question, the answer as a sentence, and its width. */
@@ -9,12 +10,12 @@ export function answerPart(screen: Screen) {
   const { choices, said, isStale } = screen;
   const under = underSentence(choices, said);
   return html`<section id="answer" tabindex="-1" aria-labelledby="question">
-    ${under ? html`<p class="first">${under}</p>` : nothing}
+    ${under ? html`<p class="first">${figures(under, screen)}</p>` : nothing}
     <p class="question" id="question" role="heading" aria-level="2">${choicesPage.question}</p>
-    <p class="headline">${verdict(choices, said)}</p>
+    <p class="headline">${figures(verdict(choices, said), screen)}</p>
     <div class="spread">
       <div class="main">
-        <p class="lead">${widthSentences(choices, said).map((words) => html`${words} `)}${
+        <p class="lead">${widthSentences(choices, said).map((words) => html`${figures(words, screen)} `)}${
           isStale ? html`<span class="quiet">${choicesPage.stale}</span>` : nothing
         }</p>
         ${drawsLine(screen)} ${sides(screen)}
@@ -28,20 +29,37 @@ export function answerPart(screen: Screen) {
 }
 
 /** A plan that meets the need and one in which no bed gets more than today, where they differ. */
-function sides({ choices, said }: Screen) {
+function sides(screen: Screen) {
+  const { choices, said } = screen;
   const { toNeed, noMoreThanToday } = choices.plans;
   if (!noMoreThanToday) return nothing;
   const words = choicesPage.sides;
-  const row = (name: string, kL: number, middle: number | null) => html`<tr>
-    <th scope="row">${name}</th><td>${said.water(kL)}</td><td>${middle === null ? "" : said.water(middle)}</td>
-  </tr>`;
+  const plan = setKeyOf(choices.shares.map(({ id }) => id));
+  const row = (of: { key: string; name: string; kL: number; at: string; middle: number | null }) => html`<tr>
+      <th scope="row">${of.name}</th>
+      ${cell(screen, of.key, said.water(of.kL), of.at)}
+      ${cell(screen, of.key, of.middle === null ? "" : said.water(of.middle), of.key === "sides-need" ? "mains/give-up" : null)}
+    </tr>
+    ${openedBelow(screen, of.key, 3)}`;
   return html`<table class="ruled small">
     <caption>${words.name}</caption>
     <thead><tr>${words.columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
     <tbody>
-      ${row(words.today, choices.mains.today_kL_year, null)}
-      ${row(words.need, toNeed.plan_kL_year, toNeed.giveUp_kL_year.p50)}
-      ${row(words.least, noMoreThanToday.plan_kL_year, noMoreThanToday.giveUp_kL_year.p50)}
+      ${row({ key: "sides-today", name: words.today, kL: choices.mains.today_kL_year, at: "mains/today", middle: null })}
+      ${row({
+        key: "sides-need",
+        name: words.need,
+        kL: toNeed.plan_kL_year,
+        at: `choices/with/${plan}/mains/need`,
+        middle: toNeed.giveUp_kL_year.p50,
+      })}
+      ${row({
+        key: "sides-least",
+        name: words.least,
+        kL: noMoreThanToday.plan_kL_year,
+        at: "choices/least",
+        middle: noMoreThanToday.giveUp_kL_year.p50,
+      })}
     </tbody>
   </table>
   <p class="under-table">${words.leastNote}</p>`;

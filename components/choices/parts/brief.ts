@@ -3,6 +3,7 @@ import { type Block, briefOf } from "../../../src/report/brief.ts";
 import { choicesTables } from "../../../src/report/choices-tables.ts";
 import { briefWords } from "../../../src/words/en/choices.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { tableIn } from "../../../src/words/table-units.ts";
 import type { Screen } from "../screen.ts";
 import { takeMarkdown, takeTable } from "../take.ts";
 
@@ -18,8 +19,8 @@ export interface BriefOf {
 }
 
 /** The brief's blocks from the decision as it stands. */
-export function briefBlocks({ choices, said, survey }: Screen): Block[] {
-  return briefOf(choices, briefWords(choices.currency), {
+export function briefBlocks({ choices, said, survey, say }: Screen): Block[] {
+  return briefOf(choices, briefWords(choices.currency, say.system), {
     bed: said.bed,
     tank: said.tank,
     bedAt: (place) => survey.beds[place]?.name ?? String(place),
@@ -43,7 +44,7 @@ export function briefPart(screen: Screen, { version, today, copied, copyLink }: 
         <summary>${words.tables}</summary>
         <p class="row">${choicesTables(screen.choices).map(
           (table) =>
-            html`<button class="plain" @click=${() => takeTable(table)}>${words.csv(table.name)}</button>`,
+            html`<button class="plain" @click=${() => takeTable(tableIn(table, screen.say.system))}>${words.csv(table.name)}</button>`,
         )}</p>
       </details>
     </div>

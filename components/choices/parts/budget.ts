@@ -2,10 +2,12 @@ import { html, nothing } from "lit";
 import { measuresPage } from "../../../src/words/en/choices-measures.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
 import { budgetChart } from "../../charts/budget/chart.ts";
-import { prepareBudget } from "../../charts/budget/prepare.ts";
+import { type BudgetStep, prepareBudget } from "../../charts/budget/prepare.ts";
 import { withBudget, withBudgetPerYear } from "../edits.ts";
 import { entry, wantAmount } from "../entry.ts";
+import { figures } from "../opening.ts";
 import type { Screen } from "../screen.ts";
+import { setKeyOf } from "../verdict.ts";
 
 const words = measuresPage.budget;
 
@@ -43,18 +45,12 @@ export function budgetPart(screen: Screen) {
         ${
           choices.frontierByWorth.length > 0
             ? html`<h3>${words.worthHeading}</h3>
-              <ol class="steps">${worth.steps.map(
-                ({ cost, words: what, saved_kL, npv }) =>
-                  html`<li>${words.worth(said.money(cost), what, said.water(saved_kL), said.money(npv))}</li>`,
-              )}</ol>`
+              <ol class="steps">${worth.steps.map((step, k) => stepLine(screen, step, choices.frontierByWorth[k]!, true))}</ol>`
             : nothing
         }
         <details>
           <summary>${words.stepsHeading}</summary>
-          <ol class="steps">${steps.steps.map(
-            ({ cost, words: what, saved_kL }) =>
-              html`<li>${words.step(said.money(cost), what, said.water(saved_kL))}</li>`,
-          )}</ol>
+          <ol class="steps">${steps.steps.map((step, k) => stepLine(screen, step, frontier[k]!, false))}</ol>
         </details>
         ${order(screen)}
       </div>
@@ -67,22 +63,43 @@ export function budgetPart(screen: Screen) {
   </section>`;
 }
 
-function order({ choices, said, say }: Screen) {
+/** A step of a frontier; its figures open to why no other set does better for the money. */
+function stepLine(
+  screen: Screen,
+  { cost, words: what, saved_kL, npv }: BudgetStep,
+  { measures }: Screen["choices"]["frontier"][number],
+  isByWorth: boolean,
+) {
+  const { said } = screen;
+  const key = setKeyOf(measures);
+  const spent = said.opens(said.money(cost), `choices/cost/set/${key}`);
+  const saved = said.opens(
+    said.water(saved_kL),
+    isByWorth ? `choices/set/${key}/saved` : `choices/best/${key}/water`,
+  );
+  const worth = said.opens(said.money(npv), `choices/best/${key}/money`);
+  const line = isByWorth ? words.worth(spent, what, saved, worth) : words.step(spent, what, saved);
+  return html`<li>${figures(line, screen)}</li>`;
+}
+
+function order(screen: Screen) {
+  const { choices, said, say } = screen;
   const rows = choices.order?.steps ?? null;
   const body =
     rows === null
       ? html`<p class="quiet">${words.noOrder}</p>`
       : rows.length === 0
         ? html`<p class="quiet">${words.orderEmpty}</p>`
-        : html`<ol class="steps">${rows.map(
-            ({ year, measures, spent, saved_kL_year }) =>
-              html`<li>${words.order(
-                say.number(year, 0),
-                said.list(said.names(measures)),
-                said.money(spent),
-                said.water(saved_kL_year),
-              )}</li>`,
-          )}</ol>`;
+        : html`<ol class="steps">${rows.map(({ year, measures, spent, saved_kL_year }, k) => {
+            const key = setKeyOf(rows.slice(0, k + 1).flatMap((row) => row.measures));
+            const line = words.order(
+              said.opens(say.number(year, 0), `choices/order/${k}`),
+              said.list(said.names(measures)),
+              said.opens(said.money(spent), `choices/cost/set/${key}`),
+              said.opens(said.water(saved_kL_year), `choices/set/${key}/saved`),
+            );
+            return html`<li>${figures(line, screen)}</li>`;
+          })}</ol>`;
   return html`<h3>${words.orderHeading}</h3>${body}`;
 }
 

@@ -2,11 +2,12 @@ import { html, nothing } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { GroundsChoices } from "../../../src/report/choices-schema.ts";
 import type { SurveyMeasure } from "../../../src/survey/survey.ts";
-import { proposalSentence } from "../../../src/words/en/choices.ts";
 import { measuresPage } from "../../../src/words/en/choices-measures.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { proposalSentence } from "../../../src/words/en/choices-reasons.ts";
 import { note } from "../../answer/parts.ts";
 import { withChosen, withProposal } from "../edits.ts";
+import { figures } from "../opening.ts";
 import { measureOf, type Said, type Screen } from "../screen.ts";
 import { quotePart } from "./quote.ts";
 
@@ -52,7 +53,7 @@ function measureLine(screen: Screen, row: Row) {
       <input type="checkbox" .checked=${measure.chosen !== false} @change=${tick} />
       <span>${row.name}</span>
     </label>
-    <p>${verdictOf(screen, row)}</p>
+    <p>${figures(verdictOf(screen, row), screen)}</p>
     ${row.oneOf === null ? nothing : html`<p class="quiet">${measuresPage.oneOf(row.oneOf)}</p>`}
     ${
       row.againstNeed.length === 0
@@ -67,16 +68,17 @@ function measureLine(screen: Screen, row: Row) {
 function verdictOf({ said }: Screen, row: Row): string {
   const saves =
     row.after_kL_year < 0 && row.worth === "saves-nothing"
-      ? measuresPage.takes(said.water(-row.after_kL_year))
-      : savesWords(said, row.alone_kL_year, row.after_kL_year);
+      ? measuresPage.takes(said.opens(said.water(-row.after_kL_year), `choices/measure/${row.id}/after`))
+      : savesWords(said, row.id, row.alone_kL_year, row.after_kL_year);
   const { verdict } = measuresPage;
-  const cost = said.money(row.cost);
+  const cost = row.cost === null ? "" : said.opens(said.money(row.cost), `choices/cost/${row.id}`);
+  const worth = (npv: number) => said.opens(said.money(npv), `choices/worth/${row.id}`);
   const npv = row.npv ?? 0;
   switch (row.worth) {
     case "pays":
-      return `${saves} ${verdict.pays(said.money(npv), cost)}`;
+      return `${saves} ${verdict.pays(worth(npv), cost)}`;
     case "does-not-pay":
-      return `${saves} ${verdict["does-not-pay"](said.money(-npv), cost)}`;
+      return `${saves} ${verdict["does-not-pay"](worth(-npv), cost)}`;
     case "saves-nothing":
       return `${saves} ${row.cost === null ? "" : verdict["saves-nothing"](cost)}`;
     case "not-priced":
@@ -84,9 +86,12 @@ function verdictOf({ said }: Screen, row: Row): string {
   }
 }
 
-function savesWords(said: Said, alone_kL: number, after_kL: number): string {
+function savesWords(said: Said, id: string, alone_kL: number, after_kL: number): string {
   const [alone, after] = [said.water(alone_kL), said.water(after_kL)];
-  return alone === after ? measuresPage.savesBoth(after) : measuresPage.saves(alone, after);
+  const lastly = said.opens(after, `choices/measure/${id}/after`);
+  return alone === after
+    ? measuresPage.savesBoth(lastly)
+    : measuresPage.saves(said.opens(alone, `choices/measure/${id}/alone`), lastly);
 }
 
 function proposals(screen: Screen) {
@@ -95,22 +100,24 @@ function proposals(screen: Screen) {
   if (rows.length === 0) return nothing;
   const known = new Set((survey.measures ?? []).map(({ id }) => id));
   const line = ({ code, facts, measure, alone_kL_year, after_kL_year, worthUpTo }: (typeof rows)[number]) => {
-    const sentence = proposalSentence(code, named(screen, facts));
+    const sentence = proposalSentence(code, named(screen, facts), screen.say.system);
     const proposed = measure as SurveyMeasure | null;
     const saves =
       alone_kL_year === null || after_kL_year === null
         ? code === "over-need"
           ? measuresPage.free
           : ""
-        : savesWords(said, alone_kL_year, after_kL_year);
+        : savesWords(said, proposed?.id ?? "", alone_kL_year, after_kL_year);
     const upTo =
       worthUpTo === null
         ? ""
         : worthUpTo > 0
-          ? measuresPage.upTo(said.money(worthUpTo))
+          ? measuresPage.upTo(
+              said.opens(said.money(worthUpTo), `choices/purse/offer/${proposed?.id}/pays-up-to`),
+            )
           : measuresPage.neverPays;
     return html`<li>
-      <p>${sentence} ${saves} ${upTo}</p>
+      <p>${sentence} ${figures(`${saves} ${upTo}`, screen)}</p>
       ${
         proposed && !known.has(proposed.id)
           ? html`<button class="plain" aria-label=${measuresPage.takeOf(proposed.name)}

@@ -3,8 +3,10 @@ import type { GroundsChoices } from "../../../src/report/choices-schema.ts";
 import type { Survey } from "../../../src/survey/survey.ts";
 import { measuresPage } from "../../../src/words/en/choices-measures.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { choicesPlates } from "../../../src/words/en/choices-plates.ts";
 import { sizeChart } from "../../charts/size-curve/chart.ts";
 import { prepareSizes, sizeText } from "../../charts/size-curve/prepare.ts";
+import { cell, cellFigure, figures, openedBelow } from "../opening.ts";
 import type { Screen } from "../screen.ts";
 
 const words = measuresPage.sizes;
@@ -26,7 +28,7 @@ export function sizesPart(screen: Screen) {
             ? html`<p class="lead">${words.none}</p>`
             : html`<gwb-plate .chart=${curveOf(screen, tank)}>${ids.length > 1 ? chooser(screen, ids, tank) : nothing}</gwb-plate>`
         }
-        ${row ? byRoof(screen, row) : nothing}
+        ${tank === undefined ? nothing : marks(screen, tank)} ${row ? byRoof(screen, row) : nothing}
       </div>
       <div class="margin">${row ? why(screen, row) : nothing} <p class="note">${words.money}</p></div>
     </div>
@@ -58,13 +60,54 @@ function chooser({ said, acts }: Screen, ids: readonly string[], tank: string) {
 }
 
 /** The runs that prove what holds it back. */
-function why({ said, say }: Screen, row: TankRow) {
-  const { limit, moreTank_kL_year, moreRoof_kL_year, moreDemand_kL_year, enough_L, capacity_L } = row;
+function why(screen: Screen, row: TankRow) {
+  const { said, say } = screen;
+  const { tank, limit, moreTank_kL_year, moreRoof_kL_year, moreDemand_kL_year, enough_L, capacity_L } = row;
   const tonnes = say.number(Math.round(capacity_L / 100) / 10, 1);
+  const more = (kL: number, what: string) => said.opens(said.water(kL), `choices/more/${tank}/${what}`);
+  const enough = said.opens(sizeText(enough_L, say), `choices/size/${tank}/${enough_L}/part`);
   return html`<p class="note"><strong>${words.whyHeading}</strong> ${words.why[limit]}
-      ${words.proof(said.water(moreTank_kL_year), said.water(moreRoof_kL_year), said.water(moreDemand_kL_year))}
-      ${limit === "nothing-asked" ? nothing : words.enough(sizeText(enough_L, say))}</p>
+      ${figures(
+        words.proof(
+          more(moreTank_kL_year, "tank"),
+          more(moreRoof_kL_year, "roof"),
+          more(moreDemand_kL_year, "demand"),
+        ),
+        screen,
+      )}
+      ${limit === "nothing-asked" ? nothing : figures(words.enough(enough), screen)}</p>
     <p class="note"><strong>${choicesPage.cautions}</strong> ${words.weight(sizeText(capacity_L, say), tonnes)}</p>`;
+}
+
+/** Today's, the quoted and the smallest size that is enough, each figure with its working. */
+function marks(screen: Screen, tank: string) {
+  const { choices, said, say } = screen;
+  const rows = choices.sizes.filter((row) => row.tank === tank);
+  const told = rows.filter(({ mark }) => mark !== null);
+  if (told.length === 0) return nothing;
+  return html`<div class="scroll" tabindex="0" role="region" aria-label=${words.marked}>
+    <table class="ruled">
+      <caption>${words.marked}</caption>
+      <thead><tr>${words.markedColumns(said.stepSize).map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
+      <tbody>${told.map((row) => {
+        const next = rows[rows.indexOf(row) + 1];
+        const key = `size-${tank}-${row.capacity_L}`;
+        const at = (what: string) => `choices/size/${tank}/${row.capacity_L}/${what}`;
+        const { p10, p50, p90 } = row.saved_kL_year;
+        const point = (kL: number | null, what: string) =>
+          cellFigure(screen, key, kL === null ? "–" : said.water(kL), kL === null ? null : at(what));
+        return html`<tr>
+            <th scope="row">${sizeText(row.capacity_L, say)}<br /><span class="quiet">${choicesPlates.sizes.marks[row.mark!]}</span></th>
+            ${cell(screen, key, said.water(row.mean_kL_year), at("mean"))}
+            <td>${point(p50, "p50")}<br /><span class="quiet">${point(p10, "p10")} – ${point(p90, "p90")}</span></td>
+            ${cell(screen, key, row.marginal_kL === null ? "–" : said.perStep(row.marginal_kL), next ? at(`marginal/${next.capacity_L}`) : null)}
+            ${cell(screen, key, say.share(row.reliability), at("reliability"))}
+            ${cell(screen, key, say.number(row.emptyDays_year, 0), at("empty"))}
+          </tr>
+          ${openedBelow(screen, key, 6)}`;
+      })}</tbody>
+    </table>
+  </div>`;
 }
 
 function byRoof({ said, say }: Screen, { byRoof: rows }: TankRow) {

@@ -2,6 +2,7 @@ import { html, nothing } from "lit";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
 import { unknownAdvice, unknownName } from "../../../src/words/en/unknowns.ts";
 import { planOf } from "../edits.ts";
+import { cell, cellFigure, figures, openedBelow } from "../opening.ts";
 import type { Screen } from "../screen.ts";
 import { setOrPlan } from "../verdict.ts";
 
@@ -51,16 +52,23 @@ export function surePart(screen: Screen) {
   </section>`;
 }
 
-function rivals({ choices, said, survey }: Screen) {
+function rivals(screen: Screen) {
+  const { choices, said, survey } = screen;
   const plan = planOf(survey);
   const setOf = (ids: readonly string[]) => setOrPlan(ids, plan, said);
   const spread = choices.spread!;
   const [first, second] = spread.rivals;
   if (!first || !second) return html`<p class="lead">${words.one}</p>`;
   const [one, other] = [setOf(first.measures), setOf(second.measures)];
-  const n = String(Math.round(100 * spread.chance[0]![1]!));
-  const range = (low: string, high: string) => html`${low} to ${high}`;
-  return html`<p class="lead capital">${spread.isDraw ? words.isDraw(one, other) : words.notDraw(one, other, n)}</p>
+  const n = said.opens(String(Math.round(100 * spread.chance[0]![1]!)), "choices/sure/chance/0/1");
+  const range = (k: number, what: "saved" | "worth", low: string, high: string) => {
+    const figure = (text: string, point: string) =>
+      cellFigure(screen, `rival-${k}`, text, `choices/sure/rival/${k}/${what}/${point}`);
+    return html`${figure(low, "p10")} ${words.to} ${figure(high, "p90")}`;
+  };
+  return html`<p class="lead capital">${
+    spread.isDraw ? words.isDraw(one, other) : figures(words.notDraw(one, other, n), screen)
+  }</p>
     <div class="scroll" tabindex="0" role="region" aria-label=${words.rivals}>
       <table class="ruled">
         <caption>${words.rivals}</caption>
@@ -70,19 +78,30 @@ function rivals({ choices, said, survey }: Screen) {
             const name = setOf(measures);
             return html`<tr>
               <th scope="row" class="capital">${name}</th>
-              <td>${saved.p10 === null ? "" : range(said.water(saved.p10), said.water(saved.p90!))}</td>
-              <td>${npv.p10 === null ? "–" : range(said.money(npv.p10), said.money(npv.p90))}</td>
-              <td>${k === 0 ? words.itself : words.ofHundred(String(Math.round(100 * spread.chance[k]![0]!)))}</td>
-            </tr>`;
+              <td>${saved.p10 === null ? "" : range(k, "saved", said.water(saved.p10), said.water(saved.p90!))}</td>
+              <td>${npv.p10 === null ? "–" : range(k, "worth", said.money(npv.p10), said.money(npv.p90))}</td>
+              ${
+                k === 0
+                  ? html`<td>${words.itself}</td>`
+                  : cell(
+                      screen,
+                      `rival-${k}`,
+                      words.ofHundred(String(Math.round(100 * spread.chance[k]![0]!))),
+                      `choices/sure/chance/${k}/0`,
+                    )
+              }
+            </tr>
+            ${openedBelow(screen, `rival-${k}`, 4)}`;
           })}
         </tbody>
       </table>
     </div>`;
 }
 
-function unknowns({ choices, survey, say }: Screen) {
+function unknowns(screen: Screen) {
+  const { choices, survey, say, said } = screen;
   const { byUnknown, byUnknownOfChoice } = choices.spread!;
-  const list = (heading: string, rows: typeof byUnknown) => {
+  const list = (heading: string, rows: typeof byUnknown, topic: "unknown" | "choice") => {
     const told = rows.filter(({ share }) => share >= leastShare).slice(0, mostUnknown);
     return told.length === 0
       ? nothing
@@ -91,9 +110,16 @@ function unknowns({ choices, survey, say }: Screen) {
             ${told.map(({ at, share }) => {
               const place = /^beds\[(\d+)\]/.exec(at)?.[1];
               const bed = place === undefined ? null : (survey.beds[Number(place)]?.name ?? null);
-              return html`<li>${words.unknown(unknownName(at, bed), say.share(share), unknownAdvice(at))}</li>`;
+              return html`<li>${figures(
+                words.unknown(
+                  unknownName(at, bed),
+                  said.opens(say.share(share), `choices/sure/${topic}/${at}`),
+                  unknownAdvice(at),
+                ),
+                screen,
+              )}</li>`;
             })}
           </ol>`;
   };
-  return html`${list(words.choice, byUnknownOfChoice)} ${list(words.width, byUnknown)}`;
+  return html`${list(words.choice, byUnknownOfChoice, "choice")} ${list(words.width, byUnknown, "unknown")}`;
 }

@@ -1,13 +1,16 @@
 import { html, nothing } from "lit";
-import { briefWords } from "../../../src/words/en/choices.ts";
 import { measuresPage } from "../../../src/words/en/choices-measures.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { weatherName } from "../../../src/words/en/choices-reasons.ts";
 import { entry } from "../entry.ts";
+import { cell, figures, openedBelow } from "../opening.ts";
 import type { Screen } from "../screen.ts";
 import { mostOwn, type OwnWeather } from "../state.ts";
 import { setName } from "../verdict.ts";
 
 const words = choicesPage.weather;
+/** Degrees Fahrenheit in a degree Celsius of warming. */
+const fahrenheit = 1.8;
 
 /** The same decision under other weather, and what breaks first. */
 export function weatherPart(screen: Screen) {
@@ -36,30 +39,40 @@ export function weatherPart(screen: Screen) {
   </section>`;
 }
 
-function line({ choices, said, say }: Screen, row: Screen["choices"]["scenarios"][number]) {
-  const { weather } = briefWords(choices.currency);
-  const change = choices.wouldChange.find(({ what, of }) => what === "weather" && of === row.code);
+/** Each figure opens to the same one of the grounds run under that weather. */
+function line(screen: Screen, row: Screen["choices"]["scenarios"][number]) {
+  const { choices, said, say } = screen;
+  const { code } = row;
+  const change = choices.wouldChange.find(({ what, of }) => what === "weather" && of === code);
   const [asIs] = choices.scenarios;
   const met = (of: typeof row) =>
     of.reliability.find(({ tank }) => tank === row.breaksFirst)?.reliability ?? 0;
+  const key = `weather-${code}`;
+  const at = (figure: string) => `choices/under/${code}/${figure}`;
+  const middle = row.giveUp_kL_year.p50;
+  const rain = `${say.number(say.depthValue(row.rain_mm_year), say.system === "us" ? 1 : 0)} ${say.depthSymbol}`;
+  const share = (of: typeof row) =>
+    said.opens(say.share(met(of)), `choices/met/${of.code}/${row.breaksFirst}`);
   return html`<tr>
-    <th scope="row">${weather(row.code)}</th>
-    <td>${say.number(say.depthValue(row.rain_mm_year), say.system === "us" ? 1 : 0)} ${say.depthSymbol}</td>
-    <td>${said.water(row.plan_kL_year)}</td>
-    <td>${row.giveUp_kL_year.p50 === null ? "–" : said.water(row.giveUp_kL_year.p50)}</td>
-    <td class="text">${change?.isChange ? setName(row.measures, said) : words.stays}</td>
-    <td class="text">${
-      row.breaksFirst === null
-        ? words.nothingBreaks
-        : words.breaks(said.tank(row.breaksFirst), say.share(met(asIs!)), say.share(met(row)))
-    }</td>
-  </tr>`;
+      <th scope="row">${weatherName(code, say.system)}</th>
+      ${cell(screen, key, rain, at("rain"))}
+      ${cell(screen, key, said.water(row.plan_kL_year), at("mains/plan"))}
+      ${cell(screen, key, middle === null ? "–" : said.water(middle), middle === null ? null : at("mains/give-up"))}
+      <td class="text">${change?.isChange ? setName(row.measures, said) : words.stays}</td>
+      <td class="text">${
+        row.breaksFirst === null
+          ? words.nothingBreaks
+          : figures(words.breaks(said.tank(row.breaksFirst), share(asIs!), share(row)), screen)
+      }</td>
+    </tr>
+    ${openedBelow(screen, key, words.columns.length)}`;
 }
 
 /** The user's own factors. */
 function ask(screen: Screen) {
   const { state, acts, say } = screen;
   const { own } = state;
+  const degree = say.system === "us" ? fahrenheit : 1;
   const between = (low: number, high: number) => ({
     low,
     high,
@@ -82,12 +95,12 @@ function ask(screen: Screen) {
     }),
   )}
   ${entry(screen, {
-    ...between(-mostOwn.warmer_c, mostOwn.warmer_c),
+    ...between(-mostOwn.warmer_c * degree, mostOwn.warmer_c * degree),
     field: "own-warmer",
     label: words.warmer,
-    unit: words.warmerUnit,
-    value: own.warmer_c,
-    take: (value, isDone) => put({ warmer_c: value ?? 0 }, isDone),
+    unit: words.warmerUnit[say.system],
+    value: own.warmer_c * degree,
+    take: (value, isDone) => put({ warmer_c: (value ?? 0) / degree }, isDone),
   })}
   ${entry(screen, {
     ...between(1, mostOwn.spells),

@@ -15,6 +15,8 @@ costs, and how sure that is: a brief for a committee.
   --seed N              seed of the draws, and of generated years (1)
   --json                print the decision document and nothing else
   --brief FILE          also write the brief: FILE.md or FILE.html
+  --units metric|us     the brief in litres and millimetres (metric), or in gallons
+                        and inches
   --help                this page`,
   whole: (found: string, low: number, high: number) =>
     `Give a whole number from ${count(low)} to ${count(high)}. You entered ${found}.`,

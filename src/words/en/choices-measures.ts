@@ -52,6 +52,15 @@ export const measuresPage = {
       `A quarter more of each, run again: more tank brings ${tank} a year, more roof ${roof}, more draw ${demand}.`,
     enough: (size: string) => `${size} comes within 5 % of all that this roof and draw allow.`,
     whyHeading: "Why it flattens",
+    marked: "Today’s size and those that are asked about",
+    markedColumns: (step: string) => [
+      "Size",
+      "Saved, mean a year",
+      "Saved, middle year, and eight years of ten",
+      `The next ${step} add`,
+      "Days met",
+      "Days empty a year",
+    ],
     roofHeading: "If more or less roof ran into it",
     roofColumns: ["Roof, against the plan", "Saved a year"],
     banHeading: "If mains watering were banned",
@@ -90,26 +99,31 @@ export const measuresPage = {
   shares: {
     what: "Some measures do the same work twice, so what each one brings hangs on which comes first. Its share here is the mean over every order in which they could come, and the shares add up to the whole.",
     orders: "Done first, and done last",
+    shares: (each: readonly string[]) => `${each.join("; ")}.`,
+    shareOf: (name: string, share: string, error: string | null) =>
+      `${name} ${share}${error === null ? "" : `, give or take ${error}`}`,
     order: (name: string, first: string, last: string) =>
       `${name}: ${first} if done first, ${last} if done last`,
   },
   money: {
-    lead: (top: string | null) =>
+    lead: (top: string | null, volume: string) =>
       top === null
         ? "The survey has no price of water, so money is left out."
-        : `The dearest kL on a bill costs ${top} here; savings come off the dearest first. Fixed charges are never saved.`,
+        : `The dearest water on a bill costs ${top} for ${volume} here; savings come off the dearest first. Fixed charges are never saved.`,
     caption: "Each measure in money",
-    columns: [
+    columns: (volume: string) => [
       "Measure",
       "Cost",
       "Saves a year",
       "Off the bill a year",
       "Paid back in",
       "Present value",
-      "A kL saved costs",
-      "Pays from, a kL",
+      `To save ${volume} costs`,
+      `Pays from a price of, for ${volume}`,
       "Pays up to a quote of",
     ],
+    discounted: "discounted",
+    neverDiscounted: "not within the years, discounted",
     years: (n: string) => `${n} years`,
     never: "never",
     notChosen: "not in the plan",

@@ -1,32 +1,13 @@
+import type { UnitSystem } from "../../units.ts";
+import { amountsIn } from "../amounts.ts";
+import { moneyIn } from "../money.ts";
+import { proposalSentence, weatherName } from "./choices-reasons.ts";
 import { allOf } from "./lists.ts";
 import { unknownAdvice, unknownName } from "./unknowns.ts";
 
 const whole = new Intl.NumberFormat("en", { maximumFractionDigits: 0 });
-const tenth = new Intl.NumberFormat("en", { maximumFractionDigits: 1 });
 const percent = new Intl.NumberFormat("en", { style: "percent", maximumFractionDigits: 1 });
 const wholePercent = new Intl.NumberFormat("en", { style: "percent", maximumFractionDigits: 0 });
-
-/** 383 kL, 4.2 kL: no finer than such a figure is known. */
-function kL(amount: number): string {
-  return (Math.abs(amount) < 20 ? tenth : whole).format(amount === 0 ? 0 : amount);
-}
-
-function litres(amount: number): string {
-  return `${whole.format(amount)} L`;
-}
-
-function moneyIn(currency: string | null) {
-  return (amount: number): string => {
-    const small = Math.abs(amount) < 20 && !Number.isInteger(amount);
-    if (currency === null) return small ? amount.toFixed(2) : whole.format(amount);
-    return new Intl.NumberFormat("en", {
-      style: "currency",
-      currency,
-      maximumFractionDigits: small ? 2 : 0,
-      minimumFractionDigits: small ? 2 : 0,
-    }).format(amount);
-  };
-}
 
 type Worth = "pays" | "does-not-pay" | "saves-nothing" | "not-priced";
 type Limit = "tank" | "roof" | "demand" | "nothing-asked";
@@ -34,9 +15,10 @@ type Facts = Readonly<Record<string, string | number>>;
 
 const quoted = (names: readonly string[]) => allOf(names.map((name) => `“${name}”`));
 
-/** What the brief for a committee says; money in the survey's currency. */
-export function briefWords(currency: string | null) {
+/** What the brief for a committee says; money in the survey's currency, water in the reader's units. */
+export function briefWords(currency: string | null, units: UnitSystem = "metric") {
   const money = moneyIn(currency);
+  const { water, bare, size, unit, depthUnit, depth, perVolume, volume } = amountsIn(units);
   return {
     title: (site: string) => `${site}: watering and mains water`,
     question: (tanks: readonly string[]) =>
@@ -52,23 +34,23 @@ export function briefWords(currency: string | null) {
     licensed: "What must be licensed, permitted or minded",
     sources: "Sources",
     under: (beds: readonly string[], known: number, short: number) =>
-      `${allOf(beds)} ${beds.length === 1 ? "gets" : "get"} less than ${beds.length === 1 ? "it needs" : "they need"} today (${beds.length} of the ${known} beds whose watering is known), ${kL(short)} kL a year short in all. That comes before any saving.`,
+      `${allOf(beds)} ${beds.length === 1 ? "gets" : "get"} less than ${beds.length === 1 ? "it needs" : "they need"} today (${beds.length} of the ${known} beds whose watering is known), ${water(short)} a year short in all. That comes before any saving.`,
     noMore: (plan: number, today: number) =>
-      `If no bed got more than today, the same plan would take ${kL(plan)} kL a year in place of ${kL(today)} kL; those beds would stay short.`,
+      `If no bed got more than today, the same plan would take ${water(plan)} a year in place of ${water(today)}; those beds would stay short.`,
     give: (today: number, plan: number, middle: number | null) =>
-      `Mains water for the grounds could fall from ${kL(today)} to ${kL(plan)} kL a year with the measures chosen and every bed watered to its need${middle === null ? "" : `: ${kL(middle)} kL given up in the middle year`}.`,
+      `Mains water for the grounds could fall from ${bare(today)} to ${water(plan)} a year with the measures chosen and every bed watered to its need${middle === null ? "" : `: ${water(middle)} given up in the middle year`}.`,
     takesMore: (today: number, plan: number) =>
-      `To water every bed to its need takes more mains water than today, ${kL(plan)} kL a year in place of ${kL(today)} kL, even with the measures chosen: there is no saving to claim.`,
+      `To water every bed to its need takes more mains water than today, ${water(plan)} a year in place of ${water(today)}, even with the measures chosen: there is no saving to claim.`,
     years: (dry: { year: number; kL: number }, wet: { year: number; kL: number }) =>
-      `In a dry year such as ${dry.year} it would be ${kL(dry.kL)} kL less than today, in a wet one such as ${wet.year} ${kL(wet.kL)} kL less.`,
+      `In a dry year such as ${dry.year} it would be ${water(dry.kL)} less than today, in a wet one such as ${wet.year} ${water(wet.kL)} less.`,
     width: (low: number, high: number, draws: number) =>
-      `What is not known for sure puts it between ${kL(low)} and ${kL(high)} kL in eight of ten of ${whole.format(draws)} draws.`,
+      `What is not known for sure puts it between ${bare(low)} and ${water(high)} in eight of ten of ${whole.format(draws)} draws.`,
     byNeed: (share: number, saved: number | null) =>
-      `${kL(share)} kL of it come from watering to need alone, which buys nothing${saved === null ? "" : ` and takes about ${money(saved)} a year off the bill`}.`,
+      `${water(share)} of it come from watering to need alone, which buys nothing${saved === null ? "" : ` and takes about ${money(saved)} a year off the bill`}.`,
     bestSet: (names: readonly string[], cost: number, saved: number, npv: number | null, years: number) =>
-      `The best set for the budget is ${quoted(names)} beside watering to need: ${money(cost)}, ${kL(saved)} kL a year given up${npv === null ? "" : `, worth ${money(npv)} over ${whole.format(years)} years`}.`,
+      `The best set for the budget is ${quoted(names)} beside watering to need: ${money(cost)}, ${water(saved)} a year given up${npv === null ? "" : `, worth ${money(npv)} over ${whole.format(years)} years`}.`,
     nothingToBuy: (saved: number) =>
-      `Of what is quoted nothing is worth buying at these prices: watering to need alone gives up ${kL(saved)} kL a year.`,
+      `Of what is quoted nothing is worth buying at these prices: watering to need alone gives up ${water(saved)} a year.`,
     draw: (one: readonly string[], other: readonly string[], chance: number) =>
       `${orNeed(one)} and ${orNeed(other)} are a draw: the first does better in ${whole.format(100 * chance)} of 100 draws.`,
     tankVerdict: (facts: {
@@ -78,46 +60,49 @@ export function briefWords(currency: string | null) {
       cost: number | null;
       npv: number | null;
       years: number;
-    }) => tankVerdict(facts, money),
+    }) => tankVerdict(facts, money, water),
     tankLimit: (
       name: string,
       limit: Limit,
       facts: { capacity_L: number; saved_kL: number; most_kL: number; enough_L: number },
-    ) => tankLimit(name, limit, facts),
+    ) => tankLimit(name, limit, facts, { water, size }),
     stepNeed: (saved: number, worth: number | null) =>
-      `Set today’s watering to the need: ${kL(saved)} kL a year${worth === null ? "" : `, about ${money(worth)} a year`}, and nothing to buy.`,
+      `Set today’s watering to the need: ${water(saved)} a year${worth === null ? "" : `, about ${money(worth)} a year`}, and nothing to buy.`,
     stepMeasure: (name: string, saved: number, cost: number, npv: number | null, by: string | null) =>
-      `${name}: ${kL(saved)} kL a year for ${money(cost)}${by === null ? "" : ` (quote from ${by})`}${npv === null ? "" : `; worth ${money(npv)} more than it costs`}.`,
+      `${name}: ${water(saved)} a year for ${money(cost)}${by === null ? "" : ` (quote from ${by})`}${npv === null ? "" : `; worth ${money(npv)} more than it costs`}.`,
     stepQuote: (what: string, saved: number, upTo: number | null) =>
-      `${what} It would save ${kL(saved)} kL a year${upTo === null ? "" : ` and pays up to a cost of ${money(upTo)}`}: ask for a quote.`,
+      `${what} It would save ${water(saved)} a year${upTo === null ? "" : ` and pays up to a cost of ${money(upTo)}`}: ask for a quote.`,
     stepNoCost: (name: string, saved: number) =>
-      `${name}: ${kL(saved)} kL a year. It has no cost yet: ask for a quote.`,
+      `${name}: ${water(saved)} a year. It has no cost yet: ask for a quote.`,
     stepNotWorth: (name: string, saved: number, cost: number, perKL: number | null, top: number | null) =>
-      `${name} is not worth its ${money(cost)} for the water: ${kL(saved)} kL a year${perKL === null || top === null ? "" : ` at ${money(perKL)} a kL, where a kL costs ${money(top)} at most`}.`,
-    proposal: (code: string, facts: Facts) => proposalSentence(code, facts),
+      `${name} is not worth its ${money(cost)} for the water: ${water(saved)} a year${perKL === null || top === null ? "" : ` at ${money(perVolume(perKL))} for ${volume}, where that costs ${money(perVolume(top))} at most`}.`,
+    proposal: (code: string, facts: Facts) => proposalSentence(code, facts, units),
     columns: [
       "Measure",
       "Cost",
-      "Saves after the others, kL a year",
-      "Its share, kL a year",
-      "Cost of a kL",
+      `Saves after the others, ${unit} a year`,
+      `Its share, ${unit} a year`,
+      `Cost of ${volume}`,
       "Present value",
       "Worth it?",
     ],
     money: (amount: number | null) => (amount === null ? "–" : money(amount)),
-    kL,
+    price: (perKL: number | null) => (perKL === null ? "–" : money(perVolume(perKL))),
+    kL: bare,
+    water,
+    volume,
     notQuoted: "no quote",
     worth: (worth: Worth) => worthWords[worth],
     weatherColumns: [
       "Weather",
-      "Rain, mm a year",
-      "Plan, kL a year",
-      "Given up, middle year",
+      `Rain, ${depthUnit} a year`,
+      `Plan, ${unit} a year`,
+      `Given up, middle year, ${unit}`,
       "Best set",
       "Breaks first",
     ],
-    weather: (code: string) => weatherNames[code] ?? code,
-    mm: (amount: number) => whole.format(amount),
+    weather: (code: string) => weatherName(code, units),
+    mm: depth,
     choiceStays: "stays",
     choiceChanges: (names: readonly string[]) => allOf(names),
     toNeed: "watering to need alone",
@@ -136,7 +121,7 @@ export function briefWords(currency: string | null) {
     published: [
       "Plants, soil and watering after FAO Irrigation and Drainage Paper 56; tanks by yield after spillage (Fewkes and Butler 2000).",
       "Each measure’s share is the mean of what it adds over every order in which the measures could come (Shapley 1953).",
-      "Present value and cost of a kL after NIST Handbook 135.",
+      "Present value and cost of water after NIST Handbook 135.",
     ],
     made: (facts: {
       survey: string;
@@ -171,15 +156,16 @@ function tankVerdict(
     years,
   }: { name: string; worth: Worth; kL: number; cost: number | null; npv: number | null; years: number },
   money: (amount: number) => string,
+  water: (kL: number) => string,
 ): string {
   const price = cost === null ? "" : ` for ${money(cost)}`;
-  if (worth === "saves-nothing") return `${name}: not worth it. It saves ${kL(saved)} kL a year${price}.`;
+  if (worth === "saves-nothing") return `${name}: not worth it. It saves ${water(saved)} a year${price}.`;
   if (worth === "not-priced")
-    return `${name}: saves ${kL(saved)} kL a year; without a quote and a price nobody can say whether it pays.`;
+    return `${name}: saves ${water(saved)} a year; without a quote and a price nobody can say whether it pays.`;
   const over = `over ${whole.format(years)} years`;
   return worth === "pays"
-    ? `${name}: worth it. It saves ${kL(saved)} kL a year${price}, worth ${money(npv ?? 0)} more than it costs ${over}.`
-    : `${name}: not worth it for the money. It saves ${kL(saved)} kL a year${price} and leaves ${money(-(npv ?? 0))} unpaid ${over}.`;
+    ? `${name}: worth it. It saves ${water(saved)} a year${price}, worth ${money(npv ?? 0)} more than it costs ${over}.`
+    : `${name}: not worth it for the money. It saves ${water(saved)} a year${price} and leaves ${money(-(npv ?? 0))} unpaid ${over}.`;
 }
 
 function tankLimit(
@@ -191,77 +177,14 @@ function tankLimit(
     most_kL,
     enough_L,
   }: { capacity_L: number; saved_kL: number; most_kL: number; enough_L: number },
+  { water, size }: { water(kL: number): string; size(litres: number): string },
 ): string {
-  const has = `${name} at ${litres(capacity_L)} takes the place of ${kL(saved_kL)} kL of mains water a year`;
+  const has = `${name} at ${size(capacity_L)} takes the place of ${water(saved_kL)} of mains water a year`;
   if (limit === "nothing-asked")
-    return `${name}: nothing is asked of it, so it saves ${kL(saved_kL)} kL a year at any size.`;
+    return `${name}: nothing is asked of it, so it saves ${water(saved_kL)} a year at any size.`;
   if (limit === "demand")
-    return `${has}, of ${kL(most_kL)} kL at most: what is asked of it is the limit, and a larger one adds little. ${litres(enough_L)} would be enough.`;
+    return `${has}, of ${water(most_kL)} at most: what is asked of it is the limit, and a larger one adds little. ${size(enough_L)} would be enough.`;
   if (limit === "roof")
-    return `${has}, of ${kL(most_kL)} kL at most: its roof is the limit now, more than its size.`;
-  return `${has}, of ${kL(most_kL)} kL at most: its size is the limit now; ${litres(enough_L)} would be enough.`;
-}
-
-const weatherNames: Readonly<Record<string, string>> = {
-  record: "As recorded",
-  "driest-years": "Its driest years again and again",
-  "less-rain": "A fifth less rain",
-  warmer: "2 °C warmer",
-  "longer-dry-spells": "Dry spells half as long again",
-  "own-rain": "Rain as entered",
-  "own-warmer": "Warmer as entered",
-  "own-dry-spells": "Dry spells as entered",
-};
-
-/** Why something is proposed, and what it is. */
-export function proposalSentence(code: string, facts: Facts): string {
-  return proposalWords[code]?.(facts) ?? code;
-}
-
-const figure = (value: string | number | undefined) => kL(Number(value));
-
-const proposalWords: Readonly<Record<string, (facts: Facts) => string>> = {
-  "tank-idle": ({ tank, capacity_L }) =>
-    `${tank} (${litres(Number(capacity_L))}) is there and not used: open its valve, or see to its pump and changeover.`,
-  leak: ({ litresPerDay }) => `A leak of ${litres(Number(litresPerDay))} a day runs on: mend it.`,
-  bare: ({ bed, area_m2 }) =>
-    `${bed} has ${whole.format(Number(area_m2))} m² of bare soil: lay 75 mm of wood chip.`,
-  thirsty: ({ bed, thirst, instead }) =>
-    `${bed} holds plants of ${thirst} thirst; ${instead} ones would do for 1 class less.`,
-  sprays: ({ bed, method }) =>
-    `${bed} is watered by ${method} from above, 1 bed that could have a drip line.`,
-  uneven: ({ bed, uniformity }) =>
-    `The sprinklers of ${bed} water unevenly (uniformity ${wholePercent.format(Number(uniformity))}): set heads and pressure right, to 70%.`,
-  "roof-unconnected": ({ roof, tank, area_m2 }) =>
-    `A roof of ${whole.format(Number(area_m2))} m² (${roof}) drains away: lead it to ${tank}.`,
-  "first-flush": ({ roof, firstFlush_mm }) =>
-    `The first flush of ${roof} takes ${tenth.format(Number(firstFlush_mm))} mm off each rain: 0.5 mm is usual.`,
-  "tank-small": ({ tank, capacity_L, enough_L }) =>
-    `${tank} (${litres(Number(capacity_L))}) is small for its roof and draw: ${litres(Number(enough_L))} would be enough.`,
-  "tank-large": ({ tank, capacity_L, enough_L }) =>
-    `${tank} (${litres(Number(capacity_L))}) is larger than its roof and draw can use: ${litres(Number(enough_L))} would do.`,
-  "over-need": ({ bed, habit_kL_year, need_kL_year }) =>
-    `${bed} gets ${figure(habit_kL_year)} kL a year and needs ${figure(need_kL_year)}.`,
-  spills: ({ tank, spill_kL_year }) =>
-    `${tank} spills ${figure(spill_kL_year)} kL a year and nothing but beds draws on it: toilets or washing could.`,
-};
-
-/** Every reason that has a sentence. */
-export const proposalsWithWords = Object.keys(proposalWords);
-
-const cautionWords = {
-  footing:
-    "A full tank weighs 1 tonne for each 1,000 L: its footing, and anything that it stands on, is an engineer’s to say.",
-  planning: "Ask before ordering whether the tank’s size and place need a permit.",
-  backflow: "Any join of tank and mains, with its backflow protection, is a licensed plumber’s work.",
-  electrics: "A pump’s power supply is a licensed electrician’s work.",
-  overflow: "Overflow must run to where it harms no footing, path or neighbour.",
-  "old-roof":
-    "Old roofs may hold asbestos or lead: have them looked at first, and keep everybody off them who is not equipped for it.",
-  "eaten-raw": "Ask the health authority before tank water goes on vegetables or fruit eaten raw.",
-} as const;
-
-/** The sentence of a caution that a committee should read before it orders work. */
-export function choiceCautionSentence(code: keyof typeof cautionWords): string {
-  return cautionWords[code];
+    return `${has}, of ${water(most_kL)} at most: its roof is the limit now, more than its size.`;
+  return `${has}, of ${water(most_kL)} at most: its size is the limit now; ${size(enough_L)} would be enough.`;
 }

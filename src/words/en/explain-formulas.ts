@@ -1,4 +1,5 @@
 import { dayFormulas } from "./formulas/bed-day.ts";
+import { choicesFormulas } from "./formulas/choices.ts";
 import { fao56 } from "./formulas/formula.ts";
 import { plantsFormulas } from "./formulas/plants.ts";
 import { shadeFormulas } from "./formulas/shade.ts";
@@ -16,6 +17,7 @@ export const formulas = {
   ...dayFormulas,
   ...tanksFormulas,
   ...sumsFormulas,
+  ...choicesFormulas,
 };
 
 /** Sources for a list of them: the places in FAO-56 in one line, under its full name. */

@@ -41,3 +41,9 @@ export const working = {
     quantile: "10, 50 and 90 % points linear between order statistics",
   },
 } as const;
+
+/** Of a working below the row of a table. */
+export const openedWords = {
+  asked: "Working it out …",
+  nowhere: "There is no working of this figure yet.",
+} as const;

@@ -8,15 +8,24 @@ import {
   sizesTable,
 } from "../../../components/charts/size-curve/prepare.ts";
 import { saidOf } from "../../../components/choices/screen.ts";
-import { underSentence, verdict, widthSentences } from "../../../components/choices/verdict.ts";
+import * as spoken from "../../../components/choices/verdict.ts";
 import type { GroundsChoices } from "../../../src/report/choices-schema.ts";
 import { formatter } from "../../../src/words/format.ts";
+import { unmarked } from "../../../src/words/marked.ts";
 import { decisionOf } from "../../helpers/decision.ts";
 import { recordAt, surveyOf, textOf } from "../../helpers/worked.ts";
 
 const survey = surveyOf(textOf("demo/school.survey.json"));
 const say = formatter("metric", "en");
 const said = saidOf(survey, "USD", say);
+/** Sentences as they read, without the addresses of their figures. */
+const verdict = (...of: Parameters<typeof spoken.verdict>) => unmarked(spoken.verdict(...of));
+const underSentence = (...of: Parameters<typeof spoken.underSentence>) => {
+  const text = spoken.underSentence(...of);
+  return text === null ? null : unmarked(text);
+};
+const widthSentences = (...of: Parameters<typeof spoken.widthSentences>) =>
+  spoken.widthSentences(...of).map(unmarked);
 let choices: GroundsChoices;
 
 beforeAll(() => {

@@ -1,0 +1,40 @@
+import { type ChoicesBook, choicesBook } from "../../src/explain/choices/book.ts";
+import { explainChoice } from "../../src/explain/choices/explain.ts";
+import { plainSay, type Say } from "../../src/explain/say.ts";
+import type { Working } from "../../src/explain/working.ts";
+import type { Decision } from "../../src/report/choices.ts";
+import type { ChoicesContext } from "../../src/report/choices-context.ts";
+import { Ways } from "../../src/report/choices-ways.ts";
+import type { SpreadRun } from "../../src/report/spread.ts";
+import type { UnitSystem } from "../../src/units.ts";
+import { exactMoneyIn } from "../../src/words/money.ts";
+
+export interface WorkingsOf {
+  decision: Decision;
+  /** The same at the prices last asked of. */
+  context: ChoicesContext;
+  run: SpreadRun | null;
+}
+
+/** Opens the figures of the decision at hand; what was run for one figure serves the next. */
+export class Workings {
+  #ways = new Ways();
+  #book: ChoicesBook | null = null;
+
+  /** Another decision: nothing run before serves any more. */
+  forget(): void {
+    this.#ways = new Ways();
+    this.#book = null;
+  }
+
+  of({ decision, context, run }: WorkingsOf, at: string, units: UnitSystem): Working | null {
+    if (this.#book?.context !== context)
+      this.#book = choicesBook(context, decision.questions, null, this.#ways);
+    this.#book.drawn = run && { figures: run.drawn(), rivals: decision.rivals };
+    return explainChoice(this.#book, at, sayOf(units, context.money.currency));
+  }
+}
+
+function sayOf(units: UnitSystem, currency: string | null): Say {
+  return { ...plainSay(units, navigator.language), money: exactMoneyIn(currency) };
+}
