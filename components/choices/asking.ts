@@ -48,7 +48,7 @@ export class Asking {
     if (!worker) return Promise.resolve(null);
     this.#last += 1;
     const id = this.#last;
-    worker.postMessage({ kind: "explain", id, at, units } satisfies Ask);
+    worker.postMessage({ kind: "explain", id, at, units, lang: navigator.language } satisfies Ask);
     return new Promise((resolve) => this.#wanting.set(id, resolve));
   }
 

@@ -27,7 +27,7 @@ export type Ask =
   /** Money of the survey made ready has changed, and nothing else. */
   | { kind: "reprice"; id: number; survey: Survey; budget: number | null }
   /** The working of a figure. */
-  | { kind: "explain"; id: number; at: string; units: UnitSystem }
+  | { kind: "explain"; id: number; at: string; units: UnitSystem; lang: string }
   /** No more draws of the last decision. */
   | { kind: "stop" }
   /** Draws of the last decision go on to so many. */

@@ -113,12 +113,12 @@ export class Desk {
     if (this.#held) this.#tell({ kind: "repriced", id, rows: this.#price(this.#held, survey, budget) });
   }
 
-  #explain({ id, at, units }: Extract<Ask, { kind: "explain" }>): void {
+  #explain({ id, at, units, lang }: Extract<Ask, { kind: "explain" }>): void {
     const decision = this.#under?.decision ?? this.#held;
     const context = this.#under ? this.#under.decision.context : this.#priced;
     const working =
       decision && context
-        ? this.#workings.of({ decision, context, run: this.#under?.run ?? null }, at, units)
+        ? this.#workings.of({ decision, context, run: this.#under?.run ?? null }, at, { units, lang })
         : null;
     this.#tell({ kind: "working", id, working });
   }

@@ -16,6 +16,12 @@ export interface WorkingsOf {
   run: SpreadRun | null;
 }
 
+/** How numbers are written. */
+interface ShownAs {
+  units: UnitSystem;
+  lang: string;
+}
+
 /** Opens the figures of the decision at hand; what was run for one figure serves the next. */
 export class Workings {
   #ways = new Ways();
@@ -27,14 +33,14 @@ export class Workings {
     this.#book = null;
   }
 
-  of({ decision, context, run }: WorkingsOf, at: string, units: UnitSystem): Working | null {
+  of({ decision, context, run }: WorkingsOf, at: string, as: ShownAs): Working | null {
     if (this.#book?.context !== context)
       this.#book = choicesBook(context, decision.questions, null, this.#ways);
     this.#book.drawn = run && { figures: run.drawn(), rivals: decision.rivals };
-    return explainChoice(this.#book, at, sayOf(units, context.money.currency));
+    return explainChoice(this.#book, at, sayOf(as, context.money.currency));
   }
 }
 
-function sayOf(units: UnitSystem, currency: string | null): Say {
-  return { ...plainSay(units, navigator.language), money: exactMoneyIn(currency) };
+function sayOf({ units, lang }: ShownAs, currency: string | null): Say {
+  return { ...plainSay(units, lang), money: exactMoneyIn(currency) };
 }

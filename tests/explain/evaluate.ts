@@ -1,7 +1,7 @@
 import type { Expression } from "../../src/explain/working.ts";
 
 /**
- * Works out a formula as it is shown: + − × ÷ ^, brackets, √ min max exp ln sin cos tan arccos π. One that is Σ, or
+ * Works out a formula as it is shown: + − × ÷ ^, brackets, √ min max exp ln sin cos tan arccos round roundup rounddown π. One that is Σ, or
  * Σ of a letter, adds its inputs. A reader of formulas of its own, so that it cannot share a slip with the engine.
  */
 export function evaluate({ template, inputs }: Expression): number {
@@ -55,6 +55,10 @@ export function evaluate({ template, inputs }: Expression): number {
     cos: Math.cos,
     tan: Math.tan,
     arccos: Math.acos,
+    round: Math.round,
+    // but for noise in the last digits
+    roundup: (x) => Math.ceil(x! - 1e-9),
+    rounddown: Math.floor,
   };
   const atom = (): number => {
     const token = peek();

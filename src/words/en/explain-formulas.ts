@@ -2,6 +2,7 @@ import { dayFormulas } from "./formulas/bed-day.ts";
 import { choicesFormulas } from "./formulas/choices.ts";
 import { fao56 } from "./formulas/formula.ts";
 import { plantsFormulas } from "./formulas/plants.ts";
+import { roundsFormulas } from "./formulas/rounds.ts";
 import { shadeFormulas } from "./formulas/shade.ts";
 import { sumsFormulas } from "./formulas/sums.ts";
 import { tanksFormulas } from "./formulas/tanks.ts";
@@ -17,6 +18,7 @@ export const formulas = {
   ...dayFormulas,
   ...tanksFormulas,
   ...sumsFormulas,
+  ...roundsFormulas,
   ...choicesFormulas,
 };
 

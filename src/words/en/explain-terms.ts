@@ -1,5 +1,6 @@
 import { type Quantity, type QuantityName, quantities } from "../../quantities.ts";
 import { choicesTerms } from "./explain-terms-choices.ts";
+import { roundsTerms } from "./rounds-terms.ts";
 
 /** A letter of a formula: what it is, and its unit. */
 function term<const U extends string>(symbol: string, name: string, unit: U) {
@@ -205,6 +206,8 @@ export const terms = {
   above: term("above", "the year’s figure just above the point", "kL"),
   yearsNeed: term("point", "need at that point", "kL"),
   year: term("year", "calendar year", "year"),
+
+  ...roundsTerms,
 
   ...choicesTerms,
 } as const;
