@@ -14,7 +14,7 @@ export const figureStyles = css`
     background: none;
     font-weight: inherit;
     line-height: inherit;
-    white-space: nowrap;
+    white-space: var(--figure-wrap, nowrap);
   }
   button::after {
     position: absolute;
