@@ -2,6 +2,9 @@ import { html, type SVGTemplateResult, svg, type TemplateResult } from "lit";
 import type { RoundsWeek } from "../../src/report/week-schema.ts";
 import { logPage as words } from "../../src/words/en/rounds-months.ts";
 import type { Formatter } from "../../src/words/format.ts";
+import { roundAt } from "../../src/words/round-at.ts";
+import type { Explain } from "../figure/figure.ts";
+import { spoken } from "./figures.ts";
 
 type Done = RoundsWeek["done"][number];
 
@@ -15,7 +18,12 @@ export function doneByMonth(done: readonly Done[]): { month: string; rows: Done[
 }
 
 /** Planned beside done, a bar a bed: the outline what the month table gives it, the ink what the log has. */
-export function donePart({ done }: RoundsWeek, name: (id: string) => string, say: Formatter): TemplateResult {
+export function donePart(
+  { done }: RoundsWeek,
+  name: (id: string) => string,
+  say: Formatter,
+  explain: Explain | undefined,
+): TemplateResult {
   const months = doneByMonth(done);
   return html`<section class="part">
     <h3 class="ruled">${words.done}</h3>
@@ -31,11 +39,17 @@ export function donePart({ done }: RoundsWeek, name: (id: string) => string, say
           ${rows.map((row) => {
             const texts = [say.litres(row.planned_L), say.litres(row.done_L)] as const;
             return html`<li><span>${name(row.id)}</span> ${doneBar(row, words.doneAbout(name(row.id), ...texts))}
-              <span class="quiet">${words.doneRow(...texts)}</span></li>`;
+              <span class="quiet">${spoken(doneSaid(row, Number(number), texts), explain)}</span></li>`;
           })}
         </ul>`;
     })}
   </section>`;
+}
+
+/** What was done and planned, each opening; nothing done is no sum. */
+function doneSaid({ id, month, done_L }: Done, number: number, [planned, done]: readonly [string, string]) {
+  const doneSlot = done_L > 0 ? { at: roundAt.done(id, month), text: done } : done;
+  return words.doneRow({ at: roundAt.month(id, number - 1, "month"), text: planned }, doneSlot);
 }
 
 function doneBar({ planned_L, done_L }: Done, about: string): SVGTemplateResult {

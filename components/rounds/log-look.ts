@@ -69,6 +69,9 @@ export const logLook = css`
     padding: 0.25rem 0;
     line-height: 1.3;
   }
+  .done-rows li:has(gwb-figure[open]) > .quiet {
+    grid-column: 1 / -1;
+  }
   .small-head {
     margin: 1rem 0 0.2rem;
     font-size: 1.05rem;

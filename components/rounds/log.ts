@@ -9,6 +9,7 @@ import { dayWords } from "../../src/words/en/rounds-week.ts";
 import { type Formatter, formatter } from "../../src/words/format.ts";
 import { drawing } from "../charts/styles.ts";
 import { readNumber } from "../fields/writing/number.ts";
+import type { Explain } from "../figure/figure.ts";
 import { base, pressable } from "../look/base.ts";
 import { donePart } from "./done-part.ts";
 import { entryLook } from "./entry-look.ts";
@@ -26,6 +27,7 @@ const shownLines = 40;
  * @property week the week's round that plans come from
  * @property log every line, those that wait on this device included
  * @property waiting how many of them wait
+ * @property explain hands out workings by address
  * @property readCsv reads a log that is brought in
  * @fires write `{ entries }`: lines written down here
  */
@@ -38,6 +40,7 @@ export class RoundsLog extends LitElement {
     today: { attribute: false },
     say: { attribute: false },
     readCsv: { attribute: false },
+    explain: { attribute: false },
     day: { state: true },
     kind: { state: true },
     fault: { state: true },
@@ -52,6 +55,7 @@ export class RoundsLog extends LitElement {
   /** Day number. */
   declare today: number;
   declare say: Formatter;
+  declare explain: Explain | undefined;
   declare readCsv: (text: string) => Promise<RoundsAnswers["log"] | null>;
   /** Days before today that are written down. */
   declare day: number;
@@ -106,7 +110,7 @@ export class RoundsLog extends LitElement {
         </select></label>
       ${this.planned()} ${this.other()}
       <p class="after" role="status">${this.told}${this.waiting > 0 ? html` ${words.waiting(this.waiting)}` : nothing}</p>
-      ${donePart(this.week, (id) => this.bedName(id), this.say)}
+      ${donePart(this.week, (id) => this.bedName(id), this.say, this.explain)}
       ${this.lines()} ${this.bringIn()}
     </div>`;
   }

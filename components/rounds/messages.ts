@@ -1,10 +1,13 @@
 import type { Heat } from "../../src/engine/rounds/heat.ts";
 import type { Forecast } from "../../src/engine/rounds/soil-now.ts";
 import type { LastRound } from "../../src/engine/rounds/week-facts.ts";
+import type { Working } from "../../src/explain/working.ts";
 import type { GroundsRounds } from "../../src/report/rounds-schema.ts";
 import type { Paper } from "../../src/report/sheets/style.ts";
 import type { RoundsWeek } from "../../src/report/week-schema.ts";
 import type { LogEntry } from "../../src/survey/schema/log.ts";
+import type { UnitSystem } from "../../src/units.ts";
+import type { WeekSaidAloud } from "../../src/words/rounds-said.ts";
 
 /** What is said on the day that a week's round is made, as it passes to the worker. */
 export interface WeekSaid {
@@ -19,6 +22,8 @@ export interface WeekSaid {
 /** What the rounds are worked out from: a survey, and weather as CSV text or the survey's own normals. */
 export interface RoundsOf {
   survey: object;
+  /** Of the sentences. */
+  units: UnitSystem;
   record: string | null;
   week: WeekSaid;
 }
@@ -36,6 +41,7 @@ export type FileAsked =
 export type RoundsAsk =
   | { kind: "rounds"; of: RoundsOf }
   | { kind: "file"; file: FileAsked }
+  | { kind: "explain"; at: string; units: UnitSystem; locale: string }
   | { kind: "log"; text: string };
 
 export interface Wrong {
@@ -47,9 +53,12 @@ export interface Wrong {
 export type RoundsWithWeek = GroundsRounds & { week: RoundsWeek };
 
 export interface RoundsAnswers {
-  rounds: { rounds: RoundsWithWeek } | { of: "survey" | "weather" | "log"; faults: readonly Wrong[] };
+  rounds:
+    | { rounds: RoundsWithWeek; aloud: WeekSaidAloud }
+    | { of: "survey" | "weather" | "log"; faults: readonly Wrong[] };
   /** null: nothing was worked out yet. */
   file: { text: string } | null;
+  explain: Working | null;
   log: { entries: readonly LogEntry[] } | { faults: readonly Wrong[] };
 }
 

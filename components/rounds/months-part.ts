@@ -1,12 +1,17 @@
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from "lit";
 import type { GroundsRounds, RoundsBedMonth, RoundsWatering } from "../../src/report/rounds-schema.ts";
-import { minutesWords, monthNames, whenWords } from "../../src/words/en/rounds.ts";
+import type { Sentence } from "../../src/words/en/page.ts";
+import { minutesSaid, monthNames, whenWords } from "../../src/words/en/rounds.ts";
 import { monthsPage as words } from "../../src/words/en/rounds-months.ts";
 import type { Formatter } from "../../src/words/format.ts";
+import { type MonthFigure, roundAt } from "../../src/words/round-at.ts";
+import type { Explain } from "../figure/figure.ts";
+import { figure, spoken } from "./figures.ts";
 import type { BedFacts } from "./week-days.ts";
 
 export interface MonthParts {
   rounds: GroundsRounds;
+  explain: Explain | undefined;
   beds: ReadonlyMap<string, BedFacts>;
   say: Formatter;
   /** 1–12 */
@@ -28,22 +33,26 @@ export function monthTotals({ months }: GroundsRounds): { middle_L: number; dry_
 
 /** The month table: one month at a time, the year beside it. */
 export function monthsPart(parts: MonthParts): TemplateResult {
-  const { rounds, say, month, choose } = parts;
+  const { rounds, explain, say, month, choose } = parts;
   const totals = monthTotals(rounds);
   const this_L = totals[month - 1]!.middle_L;
   const isMost = this_L > 0 && totals.every(({ middle_L }) => middle_L <= this_L);
   const rows = rounds.months.find((one) => one.month === month)?.beds ?? [];
   return html`<div class="measured-sheet sheet-top">
-    <h2 class="headline">${words.headline(month, say.litres(this_L), isMost)}</h2>
+    <h2 class="headline">${spoken(
+      words.headline(month, { at: roundAt.months(month - 1), text: say.litres(this_L) }, isMost),
+      explain,
+    )}</h2>
     <label class="pick month-pick screen-only"><span>${words.month}</span>
       <select @change=${(event: Event) => choose(Number((event.target as HTMLSelectElement).value))}>
         ${monthNames.map((name, k) => html`<option value=${k + 1} ?selected=${k + 1 === month}>${name}</option>`)}
       </select></label>
     <section class="part">
-      <table class="rows wide">
-        <thead><tr>${words.head.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
-        <tbody>${rows.map((row) => bedRows(row, parts))}</tbody>
-      </table>
+      ${laidTable(
+        "rows wide",
+        words.head,
+        rows.map((row) => bedRows(row, parts)),
+      )}
       <p class="key">${words.years(rounds.years.middle, rounds.years.dry)}</p>
     </section>
     <section class="part">
@@ -55,36 +64,57 @@ export function monthsPart(parts: MonthParts): TemplateResult {
   </div>`;
 }
 
-function bedRows(row: RoundsBedMonth, { beds, say }: MonthParts): TemplateResult {
+function bedRows(row: RoundsBedMonth, parts: MonthParts): TemplateResult {
+  const { beds, say } = parts;
   const name = beds.get(row.id)?.name ?? row.id;
   const plants = row.plants.map(({ plants: n, litresEach, cansEach }) =>
-    words.plants(n, say.litres(litresEach), cansEach),
+    words.plants(n, say.litres(litresEach), cansEach, say),
   );
-  return html`<tr>
-      <th scope="row">${name}${plants.map((text) => html`<span class="below">${text}</span>`)}</th>
-      ${cells(row, say)}
+  return html`<tr role="row">
+      <th role="rowheader" scope="row">${name}${plants.map((text) => html`<span class="below">${text}</span>`)}</th>
+      ${cells(row, row.id, false, parts)}
     </tr>
     ${
       row.dry
-        ? html`<tr class="second"><th scope="row"><span class="unseen">${name} </span>${words.dryRow}</th>${cells(row.dry, say)}</tr>`
+        ? html`<tr role="row" class="second"><th role="rowheader" scope="row"><span class="unseen">${name} </span>${words.dryRow}</th>${cells(row.dry, row.id, true, parts)}</tr>`
         : nothing
     }`;
 }
 
-function cells(row: RoundsWatering, say: Formatter): TemplateResult {
+function cells(
+  row: RoundsWatering,
+  id: string,
+  isDry: boolean,
+  { say, month, explain }: MonthParts,
+): TemplateResult {
   const [, ...names] = words.head;
+  const at = (what: MonthFigure) => roundAt.month(id, month - 1, what, isDry);
+  const slot = (what: MonthFigure, text: string): Sentence => [{ at: at(what), text }];
   const isNone = row.minutes === 0;
-  const texts = isNone
-    ? [whenWords(row), "", "", "", "", ""]
+  const texts: Sentence[] = isNone
+    ? [[whenWords(row)], [], [], [], [], []]
     : [
-        whenWords(row),
-        minutesWords(row),
-        say.litres(row.litres),
-        say.litres(row.month_L),
-        words.cm(row.wetted_m, say),
-        words.rain(row.leaveAfterRain_mm, say),
+        slot("interval", whenWords(row)),
+        minutesSaid(row, at),
+        slot("litres", say.litres(row.litres)),
+        slot("month", say.litres(row.month_L)),
+        slot("wetted", words.cm(row.wetted_m, say)),
+        row.leaveAfterRain_mm === null ? [words.noRain] : slot("rain", say.depth(row.leaveAfterRain_mm)),
       ];
-  return html`${texts.map((text, k) => html`<td class=${text === "" ? "empty" : ""}><span class="in-row">${names[k]}</span>${text}</td>`)}`;
+  return html`${texts.map(
+    (text, k) =>
+      html`<td role="cell" class=${text.length === 0 ? "empty" : ""}><span class="in-row">${names[k]}</span>${spoken(text, explain)}</td>`,
+  )}`;
+}
+
+/** A table whose rows are laid on lines of their own, so that a working opens below its row. */
+function laidTable(kind: string, head: readonly string[], rows: readonly TemplateResult[]): TemplateResult {
+  return html`<table role="table" class=${kind}>
+    <thead role="rowgroup"><tr role="row">${head.map(
+      (name) => html`<th role="columnheader" scope="col">${name}</th>`,
+    )}</tr></thead>
+    <tbody role="rowgroup">${rows}</tbody>
+  </table>`;
 }
 
 /** Twelve months as upright bars on one line, the month shown filled, a dry year's height marked. */
@@ -114,45 +144,60 @@ function yearDrawing(
 
 const share = (given: number, need: number) => (need > 0 ? given / need - 1 : 0);
 
-function programmePart({ rounds, beds, say }: MonthParts): TemplateResult {
+function programmePart({ rounds, beds, say, explain }: MonthParts): TemplateResult {
   const { programme } = rounds;
   if (!programme)
     return html`<section class="part"><h3 class="ruled">${words.programme}</h3><p class="rest">${words.noProgramme}</p></section>`;
   return html`<section class="part">
     <h3 class="ruled">${words.programme}</h3>
     <p class="lead">${words.programmeSays(programme.startTimes, programme.days)}</p>
-    <table class="rows">
-      <thead><tr>${words.programmeHead.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
-      <tbody>${programme.beds.map(
-        ({
-          id,
-          minutes,
-          cost,
-        }) => html`<tr><th scope="row">${beds.get(id)?.name ?? id}</th><td>${minutes} min</td>
-          <td>${words.over(share(cost.given_L_year, cost.need_L_year))}</td>
-          <td>${words.stress(cost.stressDays_year - cost.needStressDays_year)}</td></tr>`,
-      )}</tbody>
-    </table>
+    ${laidTable(
+      "rows",
+      words.programmeHead,
+      programme.beds.map(({ id, minutes, cost }) => {
+        const at = (what: "minutes" | "water" | "stress") => roundAt.timer(id, what);
+        return costRow(beds.get(id)?.name ?? id, words.programmeHead, [
+          figure(at("minutes"), words.minutes(minutes), explain),
+          figure(at("water"), words.over(share(cost.given_L_year, cost.need_L_year)), explain),
+          figure(at("stress"), words.stress(cost.stressDays_year - cost.needStressDays_year), explain),
+        ]);
+      }),
+    )}
     <p class="small-head">${words.percent}</p>
     <ol class="percents">${programme.percentByMonth.map(
-      (percent, k) => html`<li><span>${say.month(k, "short")}</span> ${percent}</li>`,
+      (percent, k) =>
+        html`<li><span>${say.month(k, "short")}</span> ${figure(roundAt.percent(k), String(percent), explain)}</li>`,
     )}</ol>
   </section>`;
 }
 
-function roundingPart({ rounds, beds }: MonthParts): TemplateResult {
+function costRow(
+  name: string,
+  head: readonly string[],
+  figures: readonly (TemplateResult | string)[],
+): TemplateResult {
+  return html`<tr role="row"><th role="rowheader" scope="row">${name}</th>${figures.map(
+    (one, k) => html`<td role="cell"><span class="in-row">${head[k + 1]}</span>${one}</td>`,
+  )}</tr>`;
+}
+
+function roundingPart({ rounds, beds, explain }: MonthParts): TemplateResult {
   const { overShare, stressDays_year } = rounds.bounds;
   return html`<section class="part">
     <h3 class="ruled">${words.rounding}</h3>
     <p class="key">${words.roundingLead(overShare, stressDays_year)}</p>
-    <table class="rows">
-      <thead><tr>${words.roundingHead.map((name) => (name ? html`<th scope="col">${name}</th>` : html`<td></td>`))}</tr></thead>
-      <tbody>${rounds.rounding.map(
-        ({ id, allYears, within }) => html`<tr><th scope="row">${beds.get(id)?.name ?? id}</th>
-          <td>${words.over(share(allYears.given_L_year, allYears.need_L_year))}</td>
-          <td>${words.stress(allYears.stressDays_year - allYears.needStressDays_year)}</td>
-          <td>${within ? words.within : words.beyond}</td></tr>`,
-      )}</tbody>
-    </table>
+    ${laidTable(
+      "rows",
+      words.roundingHead,
+      rounds.rounding.map(({ id, allYears, within }) => {
+        const over = words.over(share(allYears.given_L_year, allYears.need_L_year));
+        const stress = words.stress(allYears.stressDays_year - allYears.needStressDays_year);
+        return costRow(beds.get(id)?.name ?? id, words.roundingHead, [
+          figure(roundAt.rounding(id, "water"), over, explain),
+          figure(roundAt.rounding(id, "stress"), stress, explain),
+          within ? words.within : words.beyond,
+        ]);
+      }),
+    )}
   </section>`;
 }

@@ -3,6 +3,7 @@ import { readLog } from "../../src/files/log.ts";
 import type { LogEntry } from "../../src/survey/schema/log.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import { frameWords } from "../../src/words/en/frame.ts";
+import type { Explain } from "../figure/figure.ts";
 import { type OnPlace, offPlace, onPlace } from "../frame/on-place.ts";
 import { PlaceElement } from "../frame/place-element.ts";
 import type { SiteWeather } from "../frame/site-weather.ts";
@@ -25,6 +26,8 @@ export class RoundsPlace extends PlaceElement {
     super();
     this.log = [];
   }
+
+  private readonly explain: Explain = (at) => this.model.explain(at, this.app.say.system);
 
   /** How the kept log stood when it was last fetched. */
   private seen: string | null = null;
@@ -63,6 +66,7 @@ export class RoundsPlace extends PlaceElement {
       .store=${this.store}
       .today=${today()}
       .say=${this.app.say}
+      .explainSite=${this.explain}
       @change=${(event: CustomEvent<{ survey: Survey }>) => this.model.change(offPlace(event.detail.survey, survey))}
       @log=${(event: CustomEvent<{ entries: readonly LogEntry[] }>) => this.model.kept.addToLog([...event.detail.entries])}
     ></gwb-rounds>`;

@@ -3,6 +3,8 @@ import { parseIso } from "../../src/engine/weather/dates.ts";
 import type { LogEntry } from "../../src/survey/schema/log.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import { type Formatter, formatter } from "../../src/words/format.ts";
+import { isRoundAddress } from "../../src/words/round-at.ts";
+import type { Explain } from "../figure/figure.ts";
 import { RoundsCompute } from "./compute.ts";
 import { type LogStore, PassingLogStore, stillWaiting } from "./log-store.ts";
 import type { FileAsked, RoundsAnswers } from "./messages.ts";
@@ -21,6 +23,7 @@ export abstract class RoundsData extends LitElement {
     store: { attribute: false },
     today: {},
     say: { attribute: false },
+    explainSite: { attribute: false },
     typed: { state: true },
     told: { state: true },
     busy: { state: true },
@@ -34,6 +37,7 @@ export abstract class RoundsData extends LitElement {
   declare store: LogStore;
   declare today: string;
   declare say: Formatter;
+  declare explainSite: Explain | undefined;
   declare typed: MondayTyped;
   declare told: RoundsAnswers["rounds"] | null;
   declare busy: boolean;
@@ -82,7 +86,9 @@ export abstract class RoundsData extends LitElement {
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
     if (changed.has("log") || changed.has("store")) this.store.taken(this.log);
     const inputs = ["survey", "record", "log", "store", "today"];
-    if (inputs.some((name) => changed.has(name))) this.again(0);
+    const before = changed.get("say") as Formatter | undefined;
+    const otherUnits = before !== undefined && before.system !== this.say.system;
+    if (otherUnits || inputs.some((name) => changed.has(name))) this.again(0);
   }
 
   private again(wait_ms: number): void {
@@ -95,7 +101,7 @@ export abstract class RoundsData extends LitElement {
   private async workOut(): Promise<void> {
     const week = weekSaid(this.read.monday, this.firstDay, this.wholeLog);
     try {
-      const of = { survey: this.survey!, record: this.record, week };
+      const of = { survey: this.survey!, record: this.record, units: this.say.system, week };
       const told = await this.compute.ask({ kind: "rounds", of });
       if (told === null) return;
       this.told = told;
@@ -127,6 +133,22 @@ export abstract class RoundsData extends LitElement {
   protected mondayLines(monday: Monday): LogEntry[] {
     return stillWaiting(mondayLog(monday, this.firstDay), this.wholeLog);
   }
+
+  /** A figure's working: the rounds' own from beside the page, the engine's from the site. */
+  protected readonly explain: Explain = async (at) => {
+    if (!isRoundAddress(at)) return (await this.explainSite?.(at)) ?? null;
+    const { system } = this.say;
+    const working = await this.compute.ask({
+      kind: "explain",
+      at,
+      units: system,
+      locale: navigator.language,
+    });
+    if (!working) return null;
+    // no page of its own: that is for the engine's figures
+    const { at: _own, ...rest } = working;
+    return rest;
+  };
 
   protected async fileText(file: FileAsked): Promise<string> {
     if (this.busy) {

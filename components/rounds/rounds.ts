@@ -4,6 +4,7 @@ import { fromDay } from "../../src/engine/weather/dates.ts";
 import type { LogEntry } from "../../src/survey/schema/log.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import { roundsPage as words } from "../../src/words/en/rounds-page.ts";
+import type { WeekSaidAloud } from "../../src/words/rounds-said.ts";
 import { drawing } from "../charts/styles.ts";
 import { defineTextures } from "../charts/textures.ts";
 import { base, pressable } from "../look/base.ts";
@@ -34,6 +35,7 @@ const partNames = Object.keys(words.parts) as RoundsPart[];
  * @property store where entries wait until the log has them
  * @property today the day that it is, as 2026-01-31
  * @property say units and numbers
+ * @property explainSite hands out workings of the engine's figures, by address
  * @property view which part is open
  * @fires change `{ survey, words }`: a survey changed here
  * @fires log `{ entries }`: new lines of the log
@@ -134,13 +136,14 @@ export class RoundsPlace extends RoundsData {
     if (told.rounds.rounding.length === 0) return html`<p class="lead">${words.noBeds}</p>`;
     if (this.view === "months") return this.months(told.rounds);
     if (this.view === "paper") return this.paperSheet();
-    return this.view === "log" ? this.logSheet(told.rounds) : this.weekSheet(told.rounds);
+    return this.view === "log" ? this.logSheet(told.rounds) : this.weekSheet(told.rounds, told.aloud);
   }
 
   private months(rounds: RoundsWithWeek) {
-    const { say, width } = this;
+    const { say, width, explain } = this;
     return monthsPart({
       rounds,
+      explain,
       beds: bedFacts(this.survey!),
       say,
       month: this.month ?? fromDay(this.firstDay).month,
@@ -176,15 +179,18 @@ export class RoundsPlace extends RoundsData {
       .waiting=${stillWaiting(this.store.waiting(), this.log).length}
       .today=${this.firstDay}
       .say=${this.say}
+      .explain=${this.explain}
       .readCsv=${(text: string) => this.compute.ask({ kind: "log", text })}
       @write=${(event: CustomEvent<{ entries: LogEntry[] }>) => this.write(event.detail.entries)}
     ></gwb-rounds-log>`;
   }
 
-  private weekSheet(rounds: RoundsWithWeek) {
+  private weekSheet(rounds: RoundsWithWeek, aloud: WeekSaidAloud) {
     const { monday, wrong } = this.read;
     return weekSheet({
       rounds,
+      aloud,
+      explain: this.explain,
       survey: this.survey!,
       firstDay: this.firstDay,
       say: this.say,

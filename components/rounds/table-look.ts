@@ -6,21 +6,69 @@ export const tableLook = css`
     display: inline-block;
     margin-top: 0.9rem;
   }
-  .rows {
+  .rows,
+  .rows thead,
+  .rows tbody {
+    display: block;
     width: 100%;
+  }
+  .rows {
     margin-top: 0.8rem;
-    border-collapse: collapse;
+  }
+  .rows tr {
+    display: grid;
+    grid-template-columns: minmax(0, 2fr) repeat(3, minmax(0, 1fr));
+    gap: 0 1rem;
+    padding: 0.4rem 0;
+    border-bottom: 1px solid var(--hair);
+  }
+  .wide tr {
+    grid-template-columns: minmax(0, 1.55fr) minmax(0, 1.2fr) minmax(0, 1.6fr) minmax(0, 1fr) minmax(0, 1.1fr) minmax(0, 0.7fr) minmax(0, 0.9fr);
   }
   .rows th,
   .rows td {
-    padding: 0.4rem 1rem 0.4rem 0;
-    border-bottom: 1px solid var(--hair);
+    padding: 0;
     line-height: 1.3;
     text-align: start;
-    vertical-align: top;
+  }
+  .rows td gwb-figure {
+    --figure-wrap: normal;
+  }
+  .rows td:nth-child(2) {
+    grid-column: 2;
+  }
+  .rows td:nth-child(3) {
+    grid-column: 3;
+  }
+  .rows td:nth-child(4) {
+    grid-column: 4;
+  }
+  .rows td:nth-child(5) {
+    grid-column: 5;
+  }
+  .rows td:nth-child(6) {
+    grid-column: 6;
+  }
+  .rows td:nth-child(7) {
+    grid-column: 7;
+  }
+  /* A figure that is open goes below its row, with what it is, and its working takes the whole width. */
+  .rows td:has(gwb-figure[open]) {
+    grid-row: 2;
+    grid-column: 1 / -1;
+    padding-top: 0.4rem;
+    color: var(--ink);
+  }
+  .rows td:has(gwb-figure[open]) .in-row {
+    display: inline-block;
+    margin-inline-end: 0.6rem;
+    color: var(--grey);
+  }
+  .rows thead tr {
+    padding-bottom: 0.3rem;
+    border-bottom: 1.5px solid var(--rule);
   }
   .rows thead th {
-    border-bottom: 1.5px solid var(--rule);
     color: var(--grey);
     font-size: 0.88rem;
     font-weight: 400;
@@ -34,11 +82,11 @@ export const tableLook = css`
     font-size: 0.88rem;
     font-weight: 400;
   }
-  .wide tbody tr:has(+ .second) > * {
+  .wide tbody tr:has(+ .second) {
     padding-bottom: 0.1rem;
     border-bottom: 0;
   }
-  .wide .second > * {
+  .wide .second {
     padding-top: 0.1rem;
     color: var(--grey);
     font-size: 0.92rem;
@@ -49,6 +97,9 @@ export const tableLook = css`
   }
   .in-row {
     display: none;
+  }
+  .percents li:has(gwb-figure[open]) {
+    grid-column: 1 / -1;
   }
   .percents {
     display: grid;
@@ -92,28 +143,28 @@ export const tableLook = css`
       grid-template-columns: repeat(6, 1fr);
       row-gap: 0.6rem;
     }
-    .wide thead {
+    .rows thead {
       display: none;
     }
-    .wide tr,
-    .wide th,
-    .wide td {
+    .rows tr,
+    .rows th,
+    .rows td {
       display: block;
-      padding: 0.1rem 0;
-      border: 0;
     }
-    .wide tr {
+    .rows th,
+    .rows td {
+      padding: 0.1rem 0;
+    }
+    .rows tr {
       padding: 0.6rem 0;
-      border-bottom: 1px solid var(--hair);
     }
     .wide tbody tr:has(+ .second) {
       padding-bottom: 0;
-      border-bottom: 0;
     }
     .wide .empty {
       display: none;
     }
-    .wide .in-row {
+    .rows .in-row {
       display: inline-block;
       width: 8.5rem;
       color: var(--grey);

@@ -40,6 +40,12 @@ export const tankLook = css`
     padding: 0.25rem 0;
     line-height: 1.3;
   }
+  .rations gwb-figure {
+    --figure-wrap: normal;
+  }
+  .rations li:has(gwb-figure[open]) > .quiet {
+    grid-column: 1 / -1;
+  }
   .order {
     counter-reset: place;
     margin-top: 0.5rem;

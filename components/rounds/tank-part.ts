@@ -3,7 +3,11 @@ import type { RoundsWeek } from "../../src/report/week-schema.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import { orderWords, tankPage as words } from "../../src/words/en/rounds-tanks.ts";
 import type { Formatter } from "../../src/words/format.ts";
+import { roundAt } from "../../src/words/round-at.ts";
+import { saidOf, type WeekSaidAloud } from "../../src/words/rounds-said.ts";
 import { fills } from "../charts/textures.ts";
+import type { Explain } from "../figure/figure.ts";
+import { figure, spoken } from "./figures.ts";
 import { withMoved, withoutOrder } from "./order.ts";
 import type { BedFacts } from "./week-days.ts";
 
@@ -11,6 +15,8 @@ type Tank = RoundsWeek["tanks"][number];
 
 export interface TankParts {
   week: RoundsWeek;
+  aloud: WeekSaidAloud;
+  explain: Explain | undefined;
   survey: Survey;
   beds: ReadonlyMap<string, BedFacts>;
   say: Formatter;
@@ -29,7 +35,7 @@ export function tanksPart(parts: TankParts): TemplateResult | typeof nothing {
 }
 
 function oneTank(parts: TankParts, tank: Tank): TemplateResult {
-  const { survey, say, beds } = parts;
+  const { survey, say, beds, aloud, explain } = parts;
   const { name, capacity_L } = survey.tanks.find(({ id }) => id === tank.id) ?? {
     name: tank.id,
     capacity_L: 0,
@@ -38,7 +44,7 @@ function oneTank(parts: TankParts, tank: Tank): TemplateResult {
   return html`<div class="tank">
     ${section(tank, name, capacity_L)}
     <div class="tank-words">
-      <p class="tank-sentence">${tank.sentence}</p>
+      <p class="tank-sentence">${spoken(aloud[saidOf.tank(tank.id)] ?? [tank.sentence], explain)}</p>
       ${tank.daysLeft ? daysLine(tank.daysLeft, Math.min(parts.width - 110, 460)) : nothing}
       ${
         tank.rations.length > 0
@@ -48,13 +54,20 @@ function oneTank(parts: TankParts, tank: Tank): TemplateResult {
                   (ration) => html`<li>
                     <span>${beds.get(ration.id)?.name ?? ration.id}</span>
                     ${rationBar(ration, beds.get(ration.id)?.name ?? ration.id)}
-                    <span class="quiet">${words.ration(ration, say)}</span>
+                    <span class="quiet">${figure(roundAt.ration(tank.id, ration.id), words.ration(ration, say), explain)}</span>
                   </li>`,
                 )}
               </ol>`
           : nothing
       }
-      ${short ? html`<p class="aside">${words.keepAll(say.litres(tank.mainsToKeepAll_L))}</p>` : nothing}
+      ${
+        short
+          ? html`<p class="aside">${spoken(
+              words.keepAll({ at: roundAt.tank(tank.id, "keep"), text: say.litres(tank.mainsToKeepAll_L) }),
+              explain,
+            )}</p>`
+          : nothing
+      }
     </div>
   </div>`;
 }

@@ -6,14 +6,14 @@ export const weekLook = css`
     margin-top: 1.6rem;
   }
   .day h4 {
-    margin: 0 0 0.5rem;
+    margin: 0;
     font-size: 1.3rem;
     font-weight: 400;
     line-height: 1.25;
   }
-  .day h4 .quiet {
-    font-size: 0.9rem;
-    font-weight: 400;
+  .day > .quiet {
+    margin-bottom: 0.5rem;
+    font-size: 0.95rem;
   }
   .stop {
     font-size: 15px;
@@ -44,17 +44,13 @@ export const weekLook = css`
     padding: 0.45rem 0;
     border-top: 1px solid var(--hair);
   }
-  .what {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: baseline;
-    gap: 0 0.9rem;
+  .what > * {
+    margin-inline-end: 0.9rem;
   }
   .how-long {
     font-size: 1.08rem;
   }
   .why {
-    display: block;
     max-width: 38rem;
     color: var(--grey);
     font-size: 0.95rem;
@@ -71,6 +67,9 @@ export const weekLook = css`
     gap: 0 1.25rem;
     align-items: center;
     padding: 0.22rem 0;
+  }
+  .soils li:has(gwb-figure[open]) .quiet {
+    grid-column: 1 / -1;
   }
   .soil-name {
     line-height: 1.25;

@@ -1,9 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { formatIso } from "../../src/engine/weather/dates.ts";
 import type { RoundsWeek } from "../../src/report/week-schema.ts";
-import { minutesWords } from "../../src/words/en/rounds.ts";
+import { minutesSaid } from "../../src/words/en/rounds.ts";
 import { soilWords, weekPage as words } from "../../src/words/en/rounds-page.ts";
 import { dayWords, weekText } from "../../src/words/en/rounds-week.ts";
 import type { Formatter } from "../../src/words/format.ts";
+import { type RunFigure, roundAt } from "../../src/words/round-at.ts";
+import { saidOf, type WeekSaidAloud } from "../../src/words/rounds-said.ts";
+import type { Explain } from "../figure/figure.ts";
+import { figure, spoken } from "./figures.ts";
 import type { RoundsWithWeek } from "./messages.ts";
 import { soilStrip, soilsNow } from "./soil.ts";
 import type { BedFacts, Stop, WeekDayDrawn, WeekDrawn } from "./week-days.ts";
@@ -11,6 +16,8 @@ import { dayDrawing } from "./week-draw.ts";
 
 export interface WeekParts {
   rounds: RoundsWithWeek;
+  aloud: WeekSaidAloud;
+  explain: Explain | undefined;
   drawn: WeekDrawn;
   beds: ReadonlyMap<string, BedFacts>;
   say: Formatter;
@@ -23,7 +30,7 @@ const nameOf = ({ beds }: Pick<WeekParts, "beds">, id: string) => beds.get(id)?.
 
 /** The answer: what to water this week, in a sentence. */
 export function weekAnswer(parts: WeekParts): TemplateResult {
-  const { rounds, drawn, say } = parts;
+  const { rounds, drawn, say, explain } = parts;
   const { week } = rounds;
   const watered = week.beds.filter(({ waterings }) => waterings.length > 0);
   const days = drawn.days.filter(({ stops }) => stops.length > 0).map(({ day }) => day);
@@ -42,7 +49,13 @@ export function weekAnswer(parts: WeekParts): TemplateResult {
     ${
       watered.length > 0
         ? html`<p class="lead">
-            ${words.total(say.litres(all_L), tank_L >= 1 ? say.litres(tank_L) : null)}
+            ${spoken(
+              words.total(
+                { at: roundAt.all("litres"), text: say.litres(all_L) },
+                tank_L >= 1 ? { at: roundAt.all("tank"), text: say.litres(tank_L) } : null,
+              ),
+              explain,
+            )}
             ${check.length > 0 ? words.checkFirst([...new Set(check)]) : nothing}
           </p>`
         : nothing
@@ -66,18 +79,19 @@ export function weekOnFoot(parts: WeekParts): TemplateResult {
 }
 
 function oneDay(parts: WeekParts, day: WeekDayDrawn): TemplateResult {
-  const { drawn, beds, width, say } = parts;
+  const { drawn, beds, width, say, explain } = parts;
   const facts = [
-    ...(day.finish === null ? [] : [words.doneBy(day.finish)]),
-    words.sun(day.dawn, day.dusk),
     words.hoses(day.hoseMoves),
-    words.walk(day.walk_m),
+    words.walk(day.walk_m, say),
+    words.sun(day.dawn, day.dusk),
   ].filter(Boolean);
+  const finish = roundAt.finish(formatIso(day.day));
   return html`<div class="day">
-    <h4>${dayWords(day.day)} <span class="quiet">${facts.join(" · ")}</span></h4>
+    <h4>${dayWords(day.day)}</h4>
+    <p class="quiet">${day.finish === null ? nothing : html`${figure(finish, words.doneBy(day.finish), explain)} · `}${facts.join(" · ")}</p>
     ${dayDrawing(drawn, day, (id) => beds.get(id)?.supply ?? "mains-only", width)}
     <ul class="stops">
-      ${day.stops.map((stop) => stopLine(stop, say))}
+      ${day.stops.map((stop) => stopLine(parts, stop, day.day))}
     </ul>
     ${
       day.left.length > 0
@@ -87,18 +101,21 @@ function oneDay(parts: WeekParts, day: WeekDayDrawn): TemplateResult {
   </div>`;
 }
 
-function stopLine(stop: Stop, say: Formatter): TemplateResult {
+function stopLine({ say, explain, aloud }: WeekParts, stop: Stop, day: number): TemplateResult {
+  const at = (what: RunFigure) => roundAt.run(stop.id, formatIso(day), what);
+  const times = words.from(stop.times);
   return html`<li>
-    <span class="what"><strong>${stop.step === null ? nothing : html`<span class="step">${stop.step}</span> `}${stop.name}</strong>
-      <span class="how-long">${minutesWords(stop)}</span>
-      <span>${words.from(stop.times)}</span>
-      <span class="quiet">${say.litres(stop.litres)}</span></span>
-    <span class="why">${stop.sentence}</span>
+    <p class="what"><strong>${stop.step === null ? nothing : html`<span class="step">${stop.step}</span> `}${stop.name}</strong>
+      <span class="how-long">${spoken(minutesSaid(stop, at), explain)}</span>
+      <span>${stop.times.length === 0 ? times : figure(at("times"), times, explain)}</span>
+      <span class="quiet">${figure(at("litres"), say.litres(stop.litres), explain)}</span></p>
+    <p class="why">${spoken(aloud[saidOf.water(stop.id, day)] ?? [stop.sentence], explain)}</p>
   </li>`;
 }
 
 /** What is left, and why; then what changed. */
 export function weekRest(parts: WeekParts): TemplateResult {
+  const { aloud, explain } = parts;
   const { week } = parts.rounds;
   const left = week.beds.flatMap(({ id, leave }) => (leave ? [{ id, sentence: leave.sentence }] : []));
   return html`${
@@ -106,7 +123,7 @@ export function weekRest(parts: WeekParts): TemplateResult {
       ? html`<section class="part">
           <h3 class="ruled">${words.leave}</h3>
           <dl class="pairs">
-            ${left.map(({ id, sentence }) => html`<div><dt>${nameOf(parts, id)}</dt><dd>${sentence}</dd></div>`)}
+            ${left.map(({ id, sentence }) => html`<div><dt>${nameOf(parts, id)}</dt><dd>${spoken(aloud[saidOf.leave(id)] ?? [sentence], explain)}</dd></div>`)}
           </dl>
         </section>`
       : nothing
@@ -117,13 +134,16 @@ export function weekRest(parts: WeekParts): TemplateResult {
     <dl class="pairs">
       ${week.beds
         .filter(({ leave }) => leave?.code !== "nobody-waters")
-        .map(({ id, changed }) => html`<div><dt>${nameOf(parts, id)}</dt><dd>${changed}</dd></div>`)}
+        .map(
+          ({ id, changed }) =>
+            html`<div><dt>${nameOf(parts, id)}</dt><dd>${spoken(aloud[saidOf.changed(id)] ?? [changed], explain)}</dd></div>`,
+        )}
     </dl>
   </section>`;
 }
 
 function soilPart(parts: WeekParts, week: RoundsWeek): TemplateResult {
-  const { say, width } = parts;
+  const { say, width, explain } = parts;
   const soils = soilsNow(week);
   const dry = soils.filter(({ middle, bears }) => middle < bears).map(({ id }) => nameOf(parts, id));
   const room = width < 560 ? width : width - 390;
@@ -135,7 +155,7 @@ function soilPart(parts: WeekParts, week: RoundsWeek): TemplateResult {
         (soil) => html`<li>
           <span class="soil-name">${nameOf(parts, soil.id)}</span>
           ${soilStrip(soil, nameOf(parts, soil.id), room, say)}
-          <span class="quiet">${soilWords.missing(soil.missing_mm, say)}</span>
+          <span class="quiet">${figure(roundAt.soil(soil.id), soilWords.missing(soil.missing_mm, say), explain)}</span>
         </li>`,
       )}
     </ul>
@@ -144,11 +164,11 @@ function soilPart(parts: WeekParts, week: RoundsWeek): TemplateResult {
 }
 
 /** What to do about a day too short, before an absence, and what to bear in mind. */
-export function weekNotes({ rounds }: WeekParts): TemplateResult {
+export function weekNotes({ rounds, aloud, explain }: WeekParts): TemplateResult {
   return html`${rounds.week.holidays.map(
-    (holiday) => html`<section class="part">
+    (holiday, place) => html`<section class="part">
       <h3 class="ruled">${weekText.holidays} ${holiday.name}</h3>
-      <ul class="plain-list">${holiday.beds.map(({ sentence }) => html`<li>${sentence}</li>`)}</ul>
+      <ul class="plain-list">${holiday.beds.map(({ id, sentence }) => html`<li>${spoken(aloud[saidOf.holiday(place, id)] ?? [sentence], explain)}</li>`)}</ul>
     </section>`,
   )}
   <section class="part cautions">

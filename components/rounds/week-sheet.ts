@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Survey } from "../../src/survey/survey.ts";
 import type { Formatter } from "../../src/words/format.ts";
+import type { WeekSaidAloud } from "../../src/words/rounds-said.ts";
+import type { Explain } from "../figure/figure.ts";
 import { bedFacts } from "./bed-facts.ts";
 import type { RoundsWithWeek } from "./messages.ts";
 import { type MondayParts, mondayPart } from "./monday-part.ts";
@@ -11,6 +13,8 @@ import { weekAnswer, weekNotes, weekOnFoot, weekRest } from "./week-part.ts";
 
 export interface WeekSheetParts {
   rounds: RoundsWithWeek;
+  aloud: WeekSaidAloud;
+  explain: Explain | undefined;
   survey: Survey;
   firstDay: number;
   say: Formatter;
@@ -27,10 +31,19 @@ export interface WeekSheetParts {
 
 /** This week: Monday's entries beside the round, its tanks, what is left, order and rules. */
 export function weekSheet(parts: WeekSheetParts): TemplateResult {
-  const { rounds, survey, firstDay, say, width, change } = parts;
+  const { rounds, aloud, explain, survey, firstDay, say, width, change } = parts;
   const beds = bedFacts(survey);
-  const week = { rounds, beds, drawn: weekDrawn(rounds.week, beds), say, width, print: parts.print };
-  const tanks = { week: rounds.week, survey, beds, say, width, change };
+  const week = {
+    rounds,
+    aloud,
+    explain,
+    beds,
+    drawn: weekDrawn(rounds.week, beds),
+    say,
+    width,
+    print: parts.print,
+  };
+  const tanks = { week: rounds.week, aloud, explain, survey, beds, say, width, change };
   const rules = { survey, rounds, firstDay, error: parts.refused, change, refuse: parts.refuse };
   return html`<div class="spread">
     ${mondayPart({ ...parts.monday, survey, firstDay, say })}

@@ -1,5 +1,7 @@
 import { formatIso } from "../../src/engine/weather/dates.ts";
 import type { WeatherRecord } from "../../src/engine/weather/record.ts";
+import { explainRound } from "../../src/explain/rounds/explain-round.ts";
+import { plainSay } from "../../src/explain/say.ts";
 import { readLog } from "../../src/files/log.ts";
 import { readRecord } from "../../src/files/record.ts";
 import { roundsDocument } from "../../src/report/rounds.ts";
@@ -10,10 +12,11 @@ import type { Fault } from "../../src/survey/faults.ts";
 import { type WeatherNotes, weatherForSurvey } from "../../src/survey/normals/for-survey.ts";
 import { readSurvey } from "../../src/survey/read.ts";
 import type { Survey } from "../../src/survey/survey.ts";
+import type { UnitSystem } from "../../src/units.ts";
 import { faultWords } from "../../src/words/en/faults.ts";
 import { refusalsOf } from "../../src/words/en/refusals.ts";
 import { roundsWords } from "../../src/words/en/rounds.ts";
-import { weekWords } from "../../src/words/en/rounds-week.ts";
+import { weekWordsIn } from "../../src/words/rounds-said.ts";
 import type {
   RoundsAnswers,
   RoundsAsk,
@@ -27,6 +30,7 @@ import { fileText } from "./work-files.ts";
 
 /** What was worked out last: files are written from it, and a week that changes leaves the table standing. */
 export interface Kept {
+  units: UnitSystem;
   worked: RoundsWorked;
   week: WeekWorked;
   document: RoundsWithWeek;
@@ -41,6 +45,8 @@ export function carryOut(ask: RoundsAsk): RoundsAnswers[RoundsKind] {
       return roundsOf(ask.of);
     case "file":
       return kept && { text: fileText(kept, ask.file) };
+    case "explain":
+      return kept && explainRound({ ...kept, say: plainSay(ask.units, ask.locale) }, ask.at);
     case "log": {
       const read = readLog(ask.text);
       return "faults" in read ? { faults: read.faults.map(told) } : { entries: read.entries };
@@ -48,7 +54,7 @@ export function carryOut(ask: RoundsAsk): RoundsAnswers[RoundsKind] {
   }
 }
 
-function roundsOf({ survey: document, record, week }: RoundsOf): RoundsAnswers["rounds"] {
+function roundsOf({ survey: document, record, week, units }: RoundsOf): RoundsAnswers["rounds"] {
   const read = readSurvey(document);
   if ("faults" in read) return { of: "survey", faults: read.faults.map(told) };
   const { survey } = read;
@@ -69,11 +75,12 @@ function roundsOf({ survey: document, record, week }: RoundsOf): RoundsAnswers["
   }
   const { worked } = lastTable;
   const weekWorked = workOutWeek(worked, askOf(week, survey));
-  const weekDone = weekDocument(worked, weekWorked, weekWords);
+  const words = weekWordsIn(units);
+  const weekDone = weekDocument(worked, weekWorked, words);
   const madeOn = formatIso(week.firstDay);
   const rounds = { ...roundsDocument(worked, roundsWords, { madeOn, week: weekDone }), week: weekDone };
-  kept = { worked, week: weekWorked, document: rounds };
-  return { rounds };
+  kept = { units, worked, week: weekWorked, document: rounds };
+  return { rounds, aloud: words.aloud };
 }
 
 /** Entries of beds and tanks that the survey no longer has stay in the log and count for nothing here. */

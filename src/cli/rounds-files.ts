@@ -1,18 +1,19 @@
 import { createHash } from "node:crypto";
 import { formatIso, fromDay } from "../engine/weather/dates.ts";
+import { workedLines } from "../explain/rounds/on-paper.ts";
+import { plainSay } from "../explain/say.ts";
 import { writeCalendar } from "../files/calendar.ts";
 import { writeCsv } from "../files/csv.ts";
 import { monthDays } from "../report/month-days.ts";
-import { namesOf } from "../report/rounds.ts";
 import { monthCalendar, weekCalendar } from "../report/rounds-calendar.ts";
 import type { GroundsRounds } from "../report/rounds-schema.ts";
-import { roundsSheets } from "../report/rounds-sheet.ts";
+import { roundsSheets, sheetNames } from "../report/rounds-sheet.ts";
 import { roundsColumns, roundsRows } from "../report/rounds-table.ts";
 import type { RoundsWorked } from "../report/rounds-work.ts";
 import type { WeekWorked } from "../report/week-work.ts";
 import type { Survey } from "../survey/survey.ts";
-import { calendarWords } from "../words/en/rounds.ts";
-import { sheetWords } from "../words/en/rounds-sheet.ts";
+import { calendarWordsIn } from "../words/en/rounds.ts";
+import { sheetWordsIn } from "../words/en/rounds-sheet.ts";
 import type { RoundsFlags } from "./rounds-flags.ts";
 import { writeWhole } from "./write-file.ts";
 
@@ -28,10 +29,11 @@ export function writeRoundsFiles(
   const months = monthsFrom(today, flags.month);
   if (flags.ics !== null) {
     const ask = { now_ms, alarm_min: flags.alarm_min };
+    const words = calendarWordsIn(flags.units);
     const [first] = months;
     const calendar = week
-      ? weekCalendar(worked, week, calendarWords, ask)
-      : monthCalendar(worked, first!.year, first!.month, calendarWords, ask);
+      ? weekCalendar(worked, week, words, ask)
+      : monthCalendar(worked, first!.year, first!.month, words, ask);
     writeWhole(flags.ics, writeCalendar(calendar));
   }
   if (flags.html !== null) {
@@ -49,23 +51,24 @@ function monthsFrom(today: number, month: number | null): { year: number; month:
 }
 
 function sheets(
-  { paper }: RoundsFlags,
+  { paper, units }: RoundsFlags,
   worked: RoundsWorked,
   document: GroundsRounds,
   months: readonly { year: number; month: number }[],
 ): string {
   const { survey } = worked;
-  const tanks = new Map(survey.tanks.map(({ id, name }) => [id, name]));
+  const book = { worked, week: null, say: plainSay(units, "en") };
   return roundsSheets({
     document,
     months: months.map(({ year, month }) => ({ year, month, days: monthDays(worked, year, month) })),
-    names: { bed: namesOf(worked).bed, tank: (id) => tanks.get(id) ?? id },
+    names: sheetNames(survey),
+    workings: workedLines(book, months[0]!.month),
     outlines: new Map(
       survey.beds.flatMap(({ id, outline_m }) => (outline_m ? [[id, outline_m] as const] : [])),
     ),
     surveyVersion: fingerprint(survey),
     paper,
-    words: sheetWords,
+    words: sheetWordsIn(units),
   });
 }
 

@@ -1,4 +1,5 @@
 import { parseIso } from "../engine/weather/dates.ts";
+import type { UnitSystem } from "../units.ts";
 import { roundsRefusals } from "../words/en/rounds-refusals.ts";
 import { FlagReader, parsedFlags } from "./flags.ts";
 
@@ -13,6 +14,8 @@ export interface RoundsFlags {
   /** Minutes before a watering at which the calendar rings; null: it does not. */
   alarm_min: number | null;
   paper: "A4" | "letter";
+  /** Of sentences, sheets and calendar. */
+  units: UnitSystem;
   /** Day on which the sheets are made. */
   today: number | null;
   week: WeekFlags | null;
@@ -47,6 +50,7 @@ const options = {
   csv: { type: "string" },
   alarm: { type: "string" },
   paper: { type: "string" },
+  units: { type: "string" },
   help: { type: "boolean", short: "h" },
 } as const;
 
@@ -71,6 +75,7 @@ export function readRoundsFlags(args: readonly string[]): RoundsFlags | null {
     faults.push(say.alarm(values.alarm!));
   const { paper = "A4" } = values;
   if (paper !== "A4" && paper !== "letter") faults.push(say.paper(paper));
+  const units = read.units(values.units);
   const week = weekFlags(values, faults);
   return read.done({
     survey,
@@ -82,6 +87,7 @@ export function readRoundsFlags(args: readonly string[]): RoundsFlags | null {
     csv: values.csv ?? null,
     alarm_min,
     paper: paper === "letter" ? "letter" : "A4",
+    units,
     today: week?.firstDay ?? null,
     week,
   });

@@ -1,9 +1,15 @@
 import type { GroundsRounds } from "../report/rounds-schema.ts";
-import { count } from "../words/en/count.ts";
+import type { UnitSystem } from "../units.ts";
 import { minutesWords, roundsText, whenWords } from "../words/en/rounds.ts";
+import { roundAmounts } from "../words/en/rounds-amounts.ts";
 
 /** The month table for people, as lines. */
-export function roundsLines(document: GroundsRounds, nameOf: (bed: string) => string): string[] {
+export function roundsLines(
+  document: GroundsRounds,
+  nameOf: (bed: string) => string,
+  units: UnitSystem,
+): string[] {
+  const say = roundAmounts(units);
   const lines = [
     roundsText.title(document.survey),
     roundsText.years(document.years.middle, document.years.dry),
@@ -14,8 +20,9 @@ export function roundsLines(document: GroundsRounds, nameOf: (bed: string) => st
     if (rows.length === 0) lines.push(`  ${roundsText.nothing}`);
     for (const row of rows) {
       const dry = row.dry ? ` (${minutesWords(row.dry)}, ${whenWords(row.dry)})` : "";
-      const rain = row.leaveAfterRain_mm === null ? "" : `; ${roundsText.leaveOut(row.leaveAfterRain_mm)}`;
-      const litres = row.minutes > 0 ? `, ${count(Math.round(row.litres))} L` : "";
+      const rain =
+        row.leaveAfterRain_mm === null ? "" : `; ${roundsText.leaveOut(row.leaveAfterRain_mm, say)}`;
+      const litres = row.minutes > 0 ? `, ${say.litres(row.litres)}` : "";
       lines.push(`  ${nameOf(row.id)}: ${minutesWords(row)}, ${whenWords(row)}${litres}${rain}${dry}`);
     }
   }

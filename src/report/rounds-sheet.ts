@@ -1,4 +1,5 @@
 import { fromDay, weekday } from "../engine/weather/dates.ts";
+import type { Survey } from "../survey/survey.ts";
 import type { MonthDay } from "./month-days.ts";
 import type { GroundsRounds, RoundsBedMonth, RoundsWatering } from "./rounds-schema.ts";
 import { blank, list, table, text, tick } from "./sheets/html.ts";
@@ -36,16 +37,41 @@ export interface SheetWords {
   holiday(name: string): string;
   tanks: string;
   cautions: string;
+  workings: string;
+  method: string;
   assumptions: string;
   assumed(where: string, value: string | number | boolean): string;
   footer(place: string, madeOn: string | null, surveyVersion: string, from: string, to: string): string;
+}
+
+export interface SheetNames {
+  bed(id: string): string;
+  tank(id: string): string;
+  /** The bed, roof or tank that a path of the survey lies in; null for the site's own. */
+  at(path: string): string | null;
+}
+
+/** Names of a survey's things for its sheets. */
+export function sheetNames(survey: Survey): SheetNames {
+  const beds = new Map(survey.beds.map(({ id, name }) => [id, name]));
+  const tanks = new Map(survey.tanks.map(({ id, name }) => [id, name]));
+  return {
+    bed: (id) => beds.get(id) ?? id,
+    tank: (id) => tanks.get(id) ?? id,
+    at: (path) => {
+      const [, list, place] = /^(beds|roofs|tanks)\[(\d+)\]/.exec(path) ?? [];
+      return list ? (survey[list as "beds" | "roofs" | "tanks"][Number(place)]?.name ?? null) : null;
+    },
+  };
 }
 
 export interface SheetAsk {
   document: GroundsRounds;
   /** Months to print with their dates. */
   months: readonly { year: number; month: number; days: readonly MonthDay[] }[];
-  names: { bed(id: string): string; tank(id: string): string };
+  names: SheetNames;
+  /** How each bed's minutes were worked out, a line a bed. */
+  workings: readonly string[];
   outlines: ReadonlyMap<string, readonly (readonly [number, number])[]>;
   surveyVersion: string;
   paper: Paper;
@@ -203,14 +229,29 @@ function timeOf({ watering }: { watering: { runs: readonly { from: string }[] } 
   return watering.runs[0]?.from ?? "~";
 }
 
-/** What was assumed about soil and watering, and the cautions: with every print. */
+/** The cautions, how it was worked out, and what was assumed about soil and watering: with every print. */
 function notes(ask: SheetAsk): string {
-  const { document, words } = ask;
-  const bearing = document.assumed.filter(({ where }) => /soil|watering|leafCover|rootDepth/.test(where));
+  const { document, words, workings } = ask;
   return `<section>
 <h2>${text(words.cautions)}</h2>${list(document.cautions)}
+<h2>${text(words.workings)}</h2>
+<div class="small"><p>${text(words.method)}</p>${list(workings)}</div>
 <h2>${text(words.assumptions)}</h2>
-<div class="small">${list(bearing.map(({ where, value }) => words.assumed(where, value)))}</div>
+<div class="small">${assumptions(ask)}</div>
 ${footer(ask)}
 </section>`;
+}
+
+/** What stands in, gathered by the bed that it belongs to. */
+function assumptions({ document, names, words }: SheetAsk): string {
+  const bearing = document.assumed.filter(({ where }) => /soil|watering|leafCover|rootDepth/.test(where));
+  const byThing = new Map<string, string[]>();
+  for (const { where, value } of bearing) {
+    const thing = names.at(where) ?? "";
+    byThing.set(thing, [...(byThing.get(thing) ?? []), words.assumed(where, value)]);
+  }
+  const rows = [...byThing].map(
+    ([thing, lines]) => `<li><b>${text(thing)}</b> ${text(lines.join("; "))}</li>`,
+  );
+  return `<ul>${rows.join("")}</ul>`;
 }

@@ -3,7 +3,7 @@ import { minutesToDraw } from "../engine/rounds/gravity.ts";
 import { type AwayDays, type HolidayBed, holidayBeds, nextTurn } from "../engine/rounds/holiday.ts";
 import { orderOf, type Ranked, type RationedWeek, ration } from "../engine/rounds/ration.ts";
 import { rationWaterings } from "../engine/rounds/ration-week.ts";
-import { type DaysLeft, daysLeft, weekOfTank } from "../engine/rounds/tank-low.ts";
+import { type DaysLeft, daysLeft, type TankWeek, weekOfTank } from "../engine/rounds/tank-low.ts";
 import { weekRound } from "../engine/rounds/week.ts";
 import type { WeekBed, WeekFacts, WeekRound } from "../engine/rounds/week-facts.ts";
 import type { RoundsWorked } from "./rounds-work.ts";
@@ -17,6 +17,7 @@ export interface WeekTank {
   usable_L: number | null;
   draws_L: number;
   inflow_L: number;
+  ofYears: TankWeek["ofYears"];
   daysLeft: DaysLeft | null;
   rationed: RationedWeek | null;
 }
@@ -80,7 +81,7 @@ function weekTank(
   const { group } = tank;
   const known = group.members.map(({ id }) => levels.get(id) ?? null);
   const level_L = known.includes(null) ? null : known.reduce<number>((sum, level) => sum + (level ?? 0), 0);
-  const { draws_L, inflow_L } = weekOfTank(need, tank, firstDay);
+  const { draws_L, inflow_L, ofYears } = weekOfTank(need, tank, firstDay);
   const usable_L = level_L === null ? null : Math.max(0, level_L - group.unusable_L);
   const served = new Map(tank.beds.map(({ grown: { bed } }) => [bed.id, bed.watering.supply]));
   const claims = order.flatMap(({ id }) => {
@@ -95,6 +96,7 @@ function weekTank(
     usable_L,
     draws_L,
     inflow_L,
+    ofYears,
     daysLeft: level_L === null ? null : daysLeft(need, tank, firstDay, level_L),
     rationed: usable_L === null ? null : ration(usable_L + inflow_L - draws_L, claims),
   };

@@ -1,8 +1,7 @@
 import type { HolidayBed } from "../engine/rounds/holiday.ts";
 import type { PackingHelp } from "../engine/rounds/packing-day.ts";
 import type { OrderReason, RationedWeek } from "../engine/rounds/ration.ts";
-import type { Range } from "../engine/rounds/soil-now.ts";
-import type { LeaveReason, WaterReason, WeekBed } from "../engine/rounds/week-facts.ts";
+import type { LeaveReason, WeekBed, WeekWatering } from "../engine/rounds/week-facts.ts";
 import { formatIso, fromDay } from "../engine/weather/dates.ts";
 import { clockTime } from "./local-time.ts";
 import { plannedDone } from "./planned-done.ts";
@@ -15,6 +14,7 @@ import type { WeekHoliday, WeekTank, WeekWorked } from "./week-work.ts";
 
 /** Facts of a bed's change since last week and last month. */
 export interface ChangeFacts {
+  id: string;
   litres: number;
   lastWeek_L: number | null;
   month: number;
@@ -24,12 +24,13 @@ export interface ChangeFacts {
 
 /** Turns the week's codes and facts into sentences; the words are not the report's. */
 export interface WeekWords {
-  water(reason: WaterReason, missing_mm: Range, mayLose_mm: number): string;
+  water(bed: WeekBed, watering: WeekWatering): string;
   leave(reason: LeaveReason, bed: WeekBed, names: RoundsNames): string;
   order(reason: OrderReason): string;
   changed(facts: ChangeFacts): string;
   tank(tank: Omit<WeekTank, "rationed">, rationed: RationedWeek | null, name: string): string;
-  holiday(bed: HolidayBed, name: string): string;
+  /** @param place of the absence among those ahead */
+  holiday(bed: HolidayBed, name: string, place: number): string;
   help(help: PackingHelp): string;
 }
 
@@ -46,7 +47,7 @@ export function weekDocument(worked: RoundsWorked, week: WeekWorked, words: Week
     beds: week.beds.map((bed) => bedRow(worked, week, bed, words)),
     tanks: week.tanks.map((tank) => tankRow(tank, words, tankNames.get(tank.id) ?? tank.id)),
     days: week.days.map((day) => dayRow(day, words)),
-    holidays: week.holidays.map((holiday) => holidayRow(holiday, words, namesOf(worked))),
+    holidays: week.holidays.map((holiday, place) => holidayRow(holiday, place, words, namesOf(worked))),
     done: plannedDone(worked, ask.log),
   };
 }
@@ -67,8 +68,9 @@ function bedRow(
     missing_mm: bed.depletion_mm,
     holds_mm: bed.available_mm,
     mayLose_mm: bed.trigger_mm,
-    waterings: bed.waterings.map(
-      ({ day, minutes, cycles, soak_min, litres, net_mm, missing_mm, reason }) => ({
+    waterings: bed.waterings.map((watering) => {
+      const { day, minutes, cycles, soak_min, litres, net_mm, reason } = watering;
+      return {
         date: formatIso(day),
         minutes,
         cycles,
@@ -77,9 +79,9 @@ function bedRow(
         net_mm,
         runs: runsOf(week.days, day, bed.id),
         code: reason.code,
-        sentence: words.water(reason, missing_mm, bed.trigger_mm),
-      }),
-    ),
+        sentence: words.water(bed, watering),
+      };
+    }),
     leave: leave && { code: leave.code, sentence: words.leave(leave, bed, namesOf(worked)) },
     short_L: week.short_L.get(bed.id) ?? 0,
     stressDays: bed.stressDays,
@@ -97,6 +99,7 @@ function changeOf({ need, table }: RoundsWorked, { ask }: WeekWorked, bed: WeekB
   const logged = ask.log.filter(({ kind, id }) => kind === "watering" && id === bed.id);
   const lastWeek = logged.filter(({ date }) => date >= from && date < formatIso(ask.firstDay));
   return {
+    id: bed.id,
     litres: bed.waterings.reduce((sum, { litres }) => sum + litres, 0),
     lastWeek_L: lastWeek.length > 0 ? lastWeek.reduce((sum, entry) => sum + litresOf(entry, own), 0) : null,
     month,
@@ -151,6 +154,7 @@ function dayRow({ day, sun, packed }: WeekDay, words: WeekWords): RoundsWeek["da
 
 function holidayRow(
   { name, fromDay: first, toDay, beds }: WeekHoliday,
+  place: number,
   words: WeekWords,
   names: RoundsNames,
 ): RoundsWeek["holidays"][number] {
@@ -166,7 +170,7 @@ function holidayRow(
       litres: bed.soak.litres,
       lasts_days: bed.lasts_days,
       visitBy: bed.visitByDay === null ? null : formatIso(bed.visitByDay),
-      sentence: words.holiday(bed, names.bed(bed.id)),
+      sentence: words.holiday(bed, names.bed(bed.id), place),
     })),
   };
 }

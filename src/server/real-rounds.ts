@@ -6,7 +6,7 @@ import { weekDocument } from "../report/week.ts";
 import { workOutWeek } from "../report/week-work.ts";
 import type { Survey } from "../survey/survey.ts";
 import { roundsWords } from "../words/en/rounds.ts";
-import { weekWords } from "../words/en/rounds-week.ts";
+import { weekWordsIn } from "../words/rounds-said.ts";
 import { documentOf } from "./document-of.ts";
 import type { Read } from "./parts.ts";
 import { readWeek } from "./rounds-week.ts";
@@ -18,7 +18,9 @@ export function roundsOf(survey: Survey, record: WeatherRecord | null, request: 
   if (asked?.ok === false) return asked;
   return documentOf(survey, record, (given) => {
     const worked = workOutRounds(given.survey, given.record, { notes: given.notes });
-    const week = asked ? weekDocument(worked, workOutWeek(worked, asked.value), weekWords) : undefined;
+    const week = asked
+      ? weekDocument(worked, workOutWeek(worked, asked.value), weekWordsIn("metric"))
+      : undefined;
     const madeOn = asked ? formatIso(asked.value.firstDay) : null;
     return roundsDocument(worked, roundsWords, { month: request.month, madeOn, week });
   });

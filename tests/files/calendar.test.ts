@@ -6,12 +6,12 @@ import { monthCalendar, weekCalendar } from "../../src/report/rounds-calendar.ts
 import { workOutRounds } from "../../src/report/rounds-work.ts";
 import { momentOf } from "../../src/report/time-zone.ts";
 import { workOutWeek } from "../../src/report/week-work.ts";
-import { calendarWords } from "../../src/words/en/rounds.ts";
+import { calendarWordsIn } from "../../src/words/en/rounds.ts";
 import { demoRecord, demoSurvey } from "../helpers/demo-rounds.ts";
 
 const worked = workOutRounds(demoSurvey(), demoRecord());
 const ask = { now_ms: Date.UTC(2026, 5, 28, 9), alarm_min: null };
-const july = writeCalendar(monthCalendar(worked, 2026, 7, calendarWords, ask));
+const july = writeCalendar(monthCalendar(worked, 2026, 7, calendarWordsIn("metric"), ask));
 
 interface Seen {
   uid: string;
@@ -70,14 +70,14 @@ describe("two readers that know nothing of each other", () => {
         heat: { tmin_c: 20, tmax_c: 40 },
         forecast: [],
       });
-      const text = writeCalendar(weekCalendar(worked, week, calendarWords, ask));
+      const text = writeCalendar(weekCalendar(worked, week, calendarWordsIn("metric"), ask));
       expect(sorted(readByNodeIcal(text))).toEqual(sorted(readByIcalJs(text)));
     }
   });
 });
 
 test("entries lie where the site's clock says, whatever the computer's", () => {
-  const { entries } = monthCalendar(worked, 2026, 7, calendarWords, ask);
+  const { entries } = monthCalendar(worked, 2026, 7, calendarWordsIn("metric"), ask);
   const seen = new Map(readByIcalJs(july).map((one) => [one.uid, one]));
   for (const { uid, start } of entries) {
     const day = Math.floor(Date.UTC(start.year, start.month - 1, start.day) / 86_400_000);
@@ -91,7 +91,7 @@ test("entries lie where the site's clock says, whatever the computer's", () => {
 
 test("a new month moves the old entries, and cancels what it has no use for", () => {
   const later = { now_ms: Date.UTC(2026, 8, 1), alarm_min: null };
-  const october = writeCalendar(monthCalendar(worked, 2026, 10, calendarWords, later));
+  const october = writeCalendar(monthCalendar(worked, 2026, 10, calendarWordsIn("metric"), later));
   const before = readByIcalJs(july).filter(({ status }) => status === "CONFIRMED");
   const after = new Map(readByIcalJs(october).map((one) => [one.uid, one]));
   for (const { uid } of before) expect(after.has(uid)).toBe(true);
@@ -104,7 +104,7 @@ test("a new month moves the old entries, and cancels what it has no use for", ()
 
 test("making the same month again gives the same uids", () => {
   const again = writeCalendar(
-    monthCalendar(worked, 2026, 7, calendarWords, { ...ask, now_ms: ask.now_ms + 86_400_000 }),
+    monthCalendar(worked, 2026, 7, calendarWordsIn("metric"), { ...ask, now_ms: ask.now_ms + 86_400_000 }),
   );
   expect(readByIcalJs(again).map(({ uid }) => uid)).toEqual(readByIcalJs(july).map(({ uid }) => uid));
 });
@@ -121,7 +121,9 @@ test("no line is longer than 75 octets, each ends with CR LF, and the stamp is i
 });
 
 test("alarms ring where they are wanted", () => {
-  const ringing = writeCalendar(monthCalendar(worked, 2026, 7, calendarWords, { ...ask, alarm_min: 30 }));
+  const ringing = writeCalendar(
+    monthCalendar(worked, 2026, 7, calendarWordsIn("metric"), { ...ask, alarm_min: 30 }),
+  );
   expect(july).not.toContain("BEGIN:VALARM");
   const confirmed = readByIcalJs(ringing).filter(({ status }) => status === "CONFIRMED");
   expect(ringing.split("BEGIN:VALARM").length - 1).toBe(confirmed.length);
@@ -132,7 +134,9 @@ test("a place without a time zone has times of the clock on the wall", () => {
   const survey = demoSurvey((demo) => {
     demo.site.timeZone = undefined;
   });
-  const text = writeCalendar(monthCalendar(workOutRounds(survey, demoRecord()), 2026, 7, calendarWords, ask));
+  const text = writeCalendar(
+    monthCalendar(workOutRounds(survey, demoRecord()), 2026, 7, calendarWordsIn("metric"), ask),
+  );
   expect(text).not.toContain("VTIMEZONE");
   expect(text).toMatch(/DTSTART:202607\d\dT\d{6}\r\n/);
 });
@@ -149,7 +153,7 @@ test("in February of a leap year the 29th has its turn", () => {
   });
   const record = demoRecord();
   const southern = workOutRounds(survey, { ...record, firstDay: record.firstDay + 182 });
-  const text = writeCalendar(monthCalendar(southern, 2028, 2, calendarWords, ask));
+  const text = writeCalendar(monthCalendar(southern, 2028, 2, calendarWordsIn("metric"), ask));
   expect(text).toMatch(/DTSTART;TZID=Australia\/Adelaide:20280229T/);
   expect(sorted(readByNodeIcal(text))).toEqual(sorted(readByIcalJs(text)));
 });

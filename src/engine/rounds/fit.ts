@@ -8,6 +8,8 @@ export interface FittedTable {
   /** What it gave in each year and month of its group. */
   sums: MonthSums;
   cost: Cost;
+  /** Net water that each month asks for, mean over the group, mm. */
+  wanted_mm: readonly number[];
 }
 
 /** Turns of mending at most; the best table met on the way is kept. */
@@ -31,7 +33,7 @@ const muchStress = 0.4;
 export function fitTable(input: FitInput, group: readonly number[]): FittedTable {
   const wanted = wantedByMonth(input, group);
   const fits = input.choices.map((_, month) => chooseMonth(input, group, month, wanted[month]!));
-  let best: { fits: MonthFit[]; table: FittedTable } | null = null;
+  let best: { fits: MonthFit[]; table: Tried } | null = null;
   let sinceBest = 0;
   for (let turn = 0; turn < turns && sinceBest < patience; turn++) {
     const table = tryOut(input, group, fits);
@@ -42,22 +44,19 @@ export function fitTable(input: FitInput, group: readonly number[]): FittedTable
     }
     if (weightOf(table.cost) < goodEnough || !mend(input, group, fits, wanted, table.sums)) break;
   }
-  return polish(input, group, best!.fits, best!.table);
+  return { ...polish(input, group, best!.fits, best!.table), wanted_mm: wanted };
 }
 
-function tryOut(input: FitInput, group: readonly number[], fits: readonly MonthFit[]): FittedTable {
+type Tried = Omit<FittedTable, "wanted_mm">;
+
+function tryOut(input: FitInput, group: readonly number[], fits: readonly MonthFit[]): Tried {
   const months = fits.map((fit, month) => fixedMonth(input, fit, month));
   const sums = runFit(input, months, group);
   return { months, sums, cost: costOf(input.need, sums, group) };
 }
 
 /** Tries single months with a little less, a little more, rarer, oftener, or none, and keeps what costs less. */
-function polish(
-  input: FitInput,
-  group: readonly number[],
-  fits: readonly MonthFit[],
-  table: FittedTable,
-): FittedTable {
+function polish(input: FitInput, group: readonly number[], fits: readonly MonthFit[], table: Tried): Tried {
   let best = { fits: [...fits], table };
   let tries = Math.min(mostTries, Math.floor(polishYears / group.length));
   let found = true;

@@ -7,6 +7,8 @@ import { fallsOn, type Pattern } from "./pattern.ts";
 export interface FixedMonth {
   pattern: Pattern;
   minutes: number;
+  /** Minutes before they were made whole. */
+  exact_min: number;
   net_mm: number;
   /** Rain in the gauge since the last day of the round from which a watering is left out; null: never. */
   leaveAfterRain_mm: number | null;

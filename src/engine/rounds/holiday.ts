@@ -41,6 +41,7 @@ export interface HolidayBed {
   soak: RunTime;
   /** Days from the first day away until the plants begin to suffer, over the years; farthest_days: not before. */
   lasts_days: Range;
+  ofYears: readonly { year: number; days: number }[];
   /** By when somebody must come, on the cautious side; null where it lasts the absence. */
   visitByDay: number | null;
   movePots: boolean;
@@ -60,7 +61,9 @@ function holidayBed(need: RoundsNeed, { ready, rounds }: BedNeed, away: AwayDays
   const soakDay = lastOpenDay(need, rounds.id, away.fromDay);
   const waited = soakDay === null ? 0 : away.fromDay - soakDay;
   const places = sameDates(need.ready.weather.calendar, away.fromDay - waited, 0, farthest_days);
-  const lasts_days = rangeOf(places.map((at) => daysUntilDry(ready.grown, at) - waited));
+  const { year } = need.ready.weather.calendar;
+  const ofYears = places.map((at) => ({ year: year[at]!, days: daysUntilDry(ready.grown, at) - waited }));
+  const lasts_days = rangeOf(ofYears.map(({ days }) => days));
   const isYoung = rounds.youngUntilDay !== null && away.fromDay <= rounds.youngUntilDay;
   const cautious = away.fromDay + Math.max(0, Math.floor(isYoung ? lasts_days.low / 2 : lasts_days.low));
   const most = Math.min(bed.watering.maxMinutes, 1440);
@@ -70,6 +73,7 @@ function holidayBed(need: RoundsNeed, { ready, rounds }: BedNeed, away: AwayDays
     soakDay,
     soak: runTime(bed, rounds, minutes),
     lasts_days,
+    ofYears,
     visitByDay: cautious <= away.toDay ? cautious : null,
     movePots: rounds.inPots,
   };

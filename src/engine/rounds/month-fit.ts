@@ -66,7 +66,7 @@ export function chooseMonth(
 const leastOfFull = 1 / 3;
 
 /** The most that one watering should give: what the roots may lose, what the method can, in not too many cycles. */
-function mostDose_mm(
+export function mostDose_mm(
   { bed, trigger_mm }: PreparedBed,
   { mostMinutes, comfortable_min }: MonthChoices,
 ): number {
@@ -75,7 +75,7 @@ function mostDose_mm(
 }
 
 /** Days of a month on which a pattern can be kept, mean over a group of years. */
-function timesOpen(
+export function timesOpen(
   { open, calendar, years }: FitInput,
   group: readonly number[],
   month: number,
@@ -94,6 +94,7 @@ function timesOpen(
 const noWatering: FixedMonth = {
   pattern: { kind: "none" },
   minutes: 0,
+  exact_min: 0,
   net_mm: 0,
   leaveAfterRain_mm: null,
 };
@@ -107,12 +108,17 @@ export function fixedMonth(input: FitInput, { choices, at, minutes }: MonthFit, 
   const net_mm = netOf_mm(bed, whole);
   const pattern = choices.patterns[at]!;
   if (at === 0 && net_mm < leastDose * mostDose_mm(input.bed, choices)) return noWatering;
-  const usual_mm = (input.rain_mm_day[month]! * month_days) / timesInMonth(pattern);
+  const usual_mm = usualRain_mm(input, month, pattern);
   const leaveAfterRain_mm =
     bed.rainShare < leastRainShare
       ? null
       : Math.max(leastRain_mm, Math.round((net_mm + usual_mm) / bed.rainShare));
-  return { pattern, minutes: whole, net_mm, leaveAfterRain_mm };
+  return { pattern, minutes: whole, exact_min: minutes, net_mm, leaveAfterRain_mm };
+}
+
+/** Rain that reaches a bed from one watering to the next on average. */
+export function usualRain_mm({ rain_mm_day }: FitInput, month: number, pattern: Pattern): number {
+  return (rain_mm_day[month]! * month_days) / timesInMonth(pattern);
 }
 
 /** A month with a little less, a little more, oftener, rarer, or none. */

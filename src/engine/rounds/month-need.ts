@@ -45,6 +45,8 @@ export function blankSums(years: number): MonthSums {
 export interface NeedOfBed extends MonthSums {
   /** Half of the water in the month it was given, half in the month it was used. */
   spread_mm: Float64Array;
+  /** Evapotranspiration of each year and month. */
+  etc_mm: Float64Array;
   startOfYear: readonly BedState[];
   /** What it got on each day. */
   byDay_mm: Float64Array;
@@ -80,7 +82,17 @@ export function needByMonth(
   runDays(bed, state, net, open, at, days, keep);
   const depletion_mm = keep.rootDepletion_mm;
   const spread_mm = spreadOver(years, net, depletion_mm, sums);
-  return { ...sums, spread_mm, startOfYear, byDay_mm: net, depletion_mm };
+  const etc_mm = sumsByMonth(years, keep.etc_mm);
+  return { ...sums, spread_mm, etc_mm, startOfYear, byDay_mm: net, depletion_mm };
+}
+
+function sumsByMonth(years: readonly YearOfMonths[], byDay_mm: Float64Array): Float64Array {
+  const sums_mm = new Float64Array(12 * years.length);
+  years.forEach(({ months }, k) => {
+    for (const { month, from, to } of months)
+      for (let i = from; i < to; i++) sums_mm[12 * k + month]! += byDay_mm[i]!;
+  });
+  return sums_mm;
 }
 
 /**

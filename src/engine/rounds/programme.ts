@@ -14,6 +14,10 @@ export interface Programme {
   weekdays: readonly boolean[];
   /** 0–200 in steps of ten; 0 is off. */
   percentByMonth: readonly number[];
+  /** What all beds ask for in each month, mean over the middle years; the largest is 100 %. */
+  litresByMonth: readonly number[];
+  /** Days of a mean year that count as one each at 100 %, and in part below. */
+  fullDays: number;
   beds: readonly ProgrammeBed[];
 }
 
@@ -21,6 +25,10 @@ export interface ProgrammeBed {
   id: string;
   /** Minutes of one day in a month of 100 %, all start times together. */
   minutes: number;
+  /** Minutes of a mean year that the bed asks for. */
+  asked_min: number;
+  /** Longest run of a day, by hours and method. */
+  most_min: number;
   cost: TableCost;
 }
 
@@ -75,14 +83,17 @@ function withDays(
       minutesFor(input.bed.bed, meanOfMonth(input.need.spread_mm, group, month)),
     ),
   );
-  const percentByMonth = sharedPercents(beds, wanted);
+  const litresByMonth = sharedLitres(beds, wanted);
+  const percentByMonth = sharedPercents(litresByMonth);
+  const fullDays = percentByMonth.reduce((sum, percent) => sum + (times * percent) / 100, 0);
   const rows = beds.map((bed, k): ProgrammeBed => {
     const { input } = bed;
-    const asked = wanted[k]!.reduce((sum, minutes) => sum + minutes, 0);
-    const given = percentByMonth.reduce((sum, percent) => sum + (times * percent) / 100, 0);
-    const most = Math.min(...input.choices.map(({ mostMinutes }) => mostMinutes));
-    const minutes = given > 0 && asked > 0 ? Math.max(1, Math.min(most, Math.round(asked / given))) : 0;
-    return { id: input.bed.bed.id, minutes, cost: costOfBed(bed, weekdays, percentByMonth, minutes, group) };
+    const asked_min = wanted[k]!.reduce((sum, minutes) => sum + minutes, 0);
+    const most_min = Math.min(...input.choices.map(({ mostMinutes }) => mostMinutes));
+    const isGiven = fullDays > 0 && asked_min > 0;
+    const minutes = isGiven ? Math.max(1, Math.min(most_min, Math.round(asked_min / fullDays))) : 0;
+    const cost = costOfBed(bed, weekdays, percentByMonth, minutes, group);
+    return { id: input.bed.bed.id, minutes, asked_min, most_min, cost };
   });
   const cycles = Math.max(
     ...beds.map((bed, k) => Math.ceil(rows[k]!.minutes / minutesWithin(bed.input.bed.bed, bed.rounds, 1))),
@@ -91,15 +102,21 @@ function withDays(
     startTimes: Math.max(1, Math.min(mostStarts, cycles)),
     weekdays,
     percentByMonth,
+    litresByMonth,
+    fullDays,
     beds: rows,
   };
 }
 
-/** Each month's water beside the thirstiest month's, all beds together by their litres, in tens. */
-function sharedPercents(beds: readonly BedNeed[], wanted: readonly (readonly number[])[]): number[] {
-  const litres = Array.from({ length: 12 }, (_, month) =>
+/** Each month's water, all beds together. */
+function sharedLitres(beds: readonly BedNeed[], wanted: readonly (readonly number[])[]): number[] {
+  return Array.from({ length: 12 }, (_, month) =>
     beds.reduce((sum, { input }, k) => sum + wanted[k]![month]! * input.bed.bed.watering.flow_L_min, 0),
   );
+}
+
+/** Each month's water beside the thirstiest month's, in tens. */
+function sharedPercents(litres: readonly number[]): number[] {
   const peak = Math.max(...litres);
   return litres.map((month) => (peak > 0 ? step_pct * Math.round((100 * month) / peak / step_pct) : 0));
 }
@@ -115,7 +132,7 @@ function costOfBed(
   const pattern: Pattern = { kind: "week", weekdays };
   const months = percentByMonth.map((percent, month): FixedMonth => {
     const run = Math.min(input.choices[month]!.mostMinutes, (minutes * percent) / 100);
-    return { pattern, minutes: run, net_mm: netOf_mm(bed, run), leaveAfterRain_mm: null };
+    return { pattern, minutes: run, exact_min: run, net_mm: netOf_mm(bed, run), leaveAfterRain_mm: null };
   });
   const cost = costOf(input.need, runFit(input, months, group), group);
   const litres = (net_mm: number) => grossFromNet_L(net_mm, bed.area_m2, bed.watering.efficiency);

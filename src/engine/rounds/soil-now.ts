@@ -1,4 +1,5 @@
 import { type BedState, freshState, type PreparedBed, runDays, slot } from "../bed-day.ts";
+import { blankDays } from "../bed-run.ts";
 import { quantile } from "../give-up.ts";
 import type { WeatherSeries } from "../weather/series.ts";
 import { sameDates } from "./members.ts";
@@ -135,6 +136,38 @@ export function bedMember(bed: PreparedBed, { at, rain_mm, heat }: Member, start
 /** Runs a member from one of its days up to another. */
 export function runMember({ bed, state, net_mm }: BedMember, from: number, to: number): void {
   runDays(bed, state, net_mm, null, from, to, null);
+}
+
+/** Water of a member's roots from one day to the first of the week, mm. */
+export interface SoilSince {
+  start_mm: number;
+  rain_mm: number;
+  net_mm: number;
+  drainage_mm: number;
+  etc_mm: number;
+  depletion_mm: number;
+}
+
+/** Runs a member from one of its days up to the week's first, and sums up what came and went. */
+export function soilSince(member: BedMember, from: number): SoilSince {
+  const { bed, state, net_mm } = member;
+  const start_mm = rootDepletion(member);
+  const drained_mm = state[slot.drainage]!;
+  const days = blankDays(lookBack_days);
+  runDays(bed, state, net_mm, null, from, lookBack_days, days);
+  const sum = (series: Float64Array) => {
+    let total = 0;
+    for (let i = from; i < lookBack_days; i++) total += series[i]!;
+    return total;
+  };
+  return {
+    start_mm,
+    rain_mm: sum(bed.rain_mm),
+    net_mm: sum(net_mm),
+    drainage_mm: state[slot.drainage]! - drained_mm,
+    etc_mm: sum(days.etc_mm),
+    depletion_mm: rootDepletion(member),
+  };
 }
 
 /** Water missing from a member's roots as its run stands, mm. */

@@ -27,6 +27,8 @@ const comfortableCycles = 4;
 /** A bed's watering in one month of the table. */
 export interface BedMonth extends RunTime {
   pattern: Pattern;
+  /** Minutes before they were made whole. */
+  exact_min: number;
   /** Depth of soil that a watering wets. */
   wetted_m: number;
   /** Rain in the gauge since the last day of the round from which it is left out; null: rain does not count. */
@@ -49,6 +51,14 @@ export interface BedTable {
   /** null where the record has one year. */
   dry: readonly BedMonth[] | null;
   cost: { middle: TableCost; dry: TableCost | null; allYears: TableCost };
+  /** What the figures came from, by the same names. */
+  from: { middle: TableFrom; dry: TableFrom | null; allYears: MonthSums };
+}
+
+/** What a table was fitted to, and what it gave in each year and month. */
+export interface TableFrom {
+  wanted_mm: readonly number[];
+  sums: MonthSums;
 }
 
 export interface RoundsTable {
@@ -174,9 +184,10 @@ function bedTable({ ready, rounds, input }: BedNeed, groups: YearGroups): BedTab
   const litres = litresOf(ready);
   const all = input.years.map((_, k) => k);
   const fitted = (group: readonly number[]) => {
-    const { months, cost, sums } = fitTable(input, group);
+    const { months, cost, sums, wanted_mm } = fitTable(input, group);
     return {
       months,
+      from: { wanted_mm, sums },
       cost: litres(cost),
       rows: months.map((row, m) => bedMonth(input, rounds, row, m, sums, group)),
     };
@@ -192,6 +203,7 @@ function bedTable({ ready, rounds, input }: BedNeed, groups: YearGroups): BedTab
     middle: middle.rows,
     dry: dry?.rows ?? null,
     cost: { middle: middle.cost, dry: dry?.cost ?? null, allYears: litres(everyYear) },
+    from: { middle: middle.from, dry: dry?.from ?? null, allYears: both },
   };
 }
 
@@ -215,7 +227,7 @@ function litresOf({ grown: { bed } }: ReadyBed): (cost: Cost) => TableCost {
 function bedMonth(
   { bed: prepared }: FitInput,
   rounds: RoundsBed,
-  { pattern, minutes, leaveAfterRain_mm }: FixedMonth,
+  { pattern, minutes, exact_min, leaveAfterRain_mm }: FixedMonth,
   month: number,
   sums: MonthSums,
   group: readonly number[],
@@ -226,6 +238,7 @@ function bedMonth(
   return {
     ...run,
     pattern,
+    exact_min,
     wetted_m: minutes > 0 ? wettedDepth_m(run.net_mm, prepared.trigger_mm, rootDepth_m) : 0,
     leaveAfterRain_mm,
     month_L: grossFromNet_L(meanOfMonth(sums.net_mm, group, month), bed.area_m2, bed.watering.efficiency),

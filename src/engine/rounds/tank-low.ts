@@ -13,6 +13,7 @@ export interface DaysLeft {
   /** Days of the driest tenth of years, the middle, the wettest tenth; farthest_days stands for that or more. */
   days: Range;
   years: number;
+  ofYears: readonly { year: number; days: number }[];
 }
 
 /**
@@ -35,7 +36,8 @@ export function daysLeft(need: RoundsNeed, tank: ReadyTank, day: number, level_L
     }
     return farthest_days;
   });
-  return { days: rangeOf(days), years: places.length };
+  const ofYears = places.map((place, k) => ({ year: calendar.year[place]!, days: days[k]! }));
+  return { days: rangeOf(days), years: places.length, ofYears };
 }
 
 /** What the tank's draws and beds ask of it on each day of the record, beds watered to need. */
@@ -53,23 +55,30 @@ export function asksByDay_L({ beds, ready }: RoundsNeed, tank: ReadyTank): Float
   return asks_L;
 }
 
-/** What a tank's draws ask of it in the week from a day, and what roofs bring in a dry week of that date. */
-export function weekOfTank(
-  need: RoundsNeed,
-  tank: ReadyTank,
-  day: number,
-): { draws_L: number; inflow_L: number } {
-  const places = sameDates(need.ready.weather.calendar, day, 0, 7);
+/** A tank's week beside its beds: the middle of its draws, and what roofs bring in a dry week of that date. */
+export interface TankWeek {
+  draws_L: number;
+  inflow_L: number;
+  ofYears: readonly { year: number; draws_L: number; inflow_L: number }[];
+}
+
+/** What a tank's draws ask of it in the week from a day, and what roofs bring, over the record's years. */
+export function weekOfTank(need: RoundsNeed, tank: ReadyTank, day: number): TankWeek {
+  const { calendar } = need.ready.weather;
+  const places = sameDates(calendar, day, 0, 7);
   const sumOf = (values: Float64Array, at: number) => {
     let sum = 0;
     for (let i = at; i < at + 7; i++) sum += values[i]!;
     return sum;
   };
-  const draws = places.map((at) =>
-    [...tank.before, ...tank.after].reduce((sum, { asks_L }) => sum + sumOf(asks_L, at), 0),
-  );
+  const ofYears = places.map((at) => ({
+    year: calendar.year[at]!,
+    draws_L: [...tank.before, ...tank.after].reduce((sum, { asks_L }) => sum + sumOf(asks_L, at), 0),
+    inflow_L: sumOf(tank.inflow_L, at),
+  }));
   return {
-    draws_L: rangeOf(draws).middle,
-    inflow_L: rangeOf(places.map((at) => sumOf(tank.inflow_L, at))).low,
+    draws_L: rangeOf(ofYears.map(({ draws_L }) => draws_L)).middle,
+    inflow_L: rangeOf(ofYears.map(({ inflow_L }) => inflow_L)).low,
+    ofYears,
   };
 }

@@ -1,6 +1,6 @@
 import type { ClosedBy } from "./rules.ts";
 import type { RunTime } from "./run-time.ts";
-import type { Member, Range, WeekWeather } from "./soil-now.ts";
+import type { Member, Range, SoilSince, WeekWeather } from "./soil-now.ts";
 import type { Stretch } from "./stretches.ts";
 
 export const week_days = 7;
@@ -42,6 +42,8 @@ export interface WeekWatering extends RunTime {
   day: number;
   /** Water missing from the roots that morning. */
   missing_mm: Range;
+  /** The same in each of the bed's soils. */
+  ofSoils_mm: readonly number[];
   reason: WaterReason;
   stretches: readonly Stretch[];
 }
@@ -51,6 +53,8 @@ export interface WeekBed {
   isYoung: boolean;
   /** Water missing from the roots as the first day begins. */
   depletion_mm: Range;
+  /** The same in each year's weather and for each answer to what was done, from so many days ago. */
+  since: { days: number; soils: readonly (SoilSince & { year: number })[] };
   available_mm: number;
   /** What the roots may lose before they suffer. */
   trigger_mm: number;

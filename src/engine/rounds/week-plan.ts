@@ -44,7 +44,8 @@ export function planBed(
   let waitedFor: Forecast | null = null;
   let stressDays = 0;
   for (let d = 0; d < week_days; d++) {
-    const missing_mm = rangeOf(states.map(rootDepletion));
+    const ofSoils_mm = states.map(rootDepletion);
+    const missing_mm = rangeOf(ofSoils_mm);
     const now_mm = missing_mm.middle;
     const isDue = now_mm >= prepared.trigger_mm;
     const { stretches, closedBy } = hours[d]!;
@@ -63,6 +64,7 @@ export function planBed(
             ...run,
             day: facts.firstDay + d,
             missing_mm,
+            ofSoils_mm,
             stretches,
             reason: tooLate
               ? { code: "before-closed-days", nextOpenDay }

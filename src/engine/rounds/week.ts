@@ -1,15 +1,7 @@
 import { fromDay, weekday } from "../weather/dates.ts";
 import { fallsOn } from "./pattern.ts";
 import type { ClosedBy } from "./rules.ts";
-import {
-  bedMember,
-  lookBack_days,
-  type Member,
-  membersOf,
-  rangeOf,
-  rootDepletion,
-  runMember,
-} from "./soil-now.ts";
+import { bedMember, lookBack_days, type Member, membersOf, rangeOf, soilSince } from "./soil-now.ts";
 import type { BedMonth, BedNeed, RoundsNeed } from "./table.ts";
 import {
   type Given,
@@ -47,7 +39,8 @@ function weekBed(
   const given = facts.given.get(rounds.id) ?? [];
   const answers = answersFor(given, facts, months);
   const from = knownFrom(facts);
-  const states = members.flatMap((member) =>
+  const { year } = need.ready.weather.calendar;
+  const soils = members.flatMap((member) =>
     answers.map((waterings) => {
       const start_mm = input.need.depletion_mm[Math.max(0, member.at + from - 1)]!;
       const one = bedMember(prepared, member, start_mm);
@@ -55,15 +48,19 @@ function weekBed(
         const i = day - facts.firstDay + lookBack_days;
         if (i >= from && i < lookBack_days) one.net_mm[i]! += net_mm;
       }
-      runMember(one, from, lookBack_days);
-      return one;
+      return { one, year: year[member.at + lookBack_days]!, soil: soilSince(one, from) };
     }),
   );
-  const depletion_mm = rangeOf(states.map(rootDepletion));
+  const states = soils.map(({ one }) => one);
+  const depletion_mm = rangeOf(soils.map(({ soil }) => soil.depletion_mm));
   const base = {
     id: rounds.id,
     isYoung,
     depletion_mm,
+    since: {
+      days: lookBack_days - from,
+      soils: soils.map(({ year: ofYear, soil }) => ({ year: ofYear, ...soil })),
+    },
     available_mm: prepared.available_mm,
     trigger_mm: prepared.trigger_mm,
   };

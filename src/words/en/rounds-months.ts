@@ -1,23 +1,27 @@
 /** Words of the month table, the timer's programme, what is printed, and the log. */
 import type { Formatter } from "../format.ts";
+import { said } from "../said.ts";
 import { count } from "./count.ts";
 import { allOf } from "./lists.ts";
+import type { Slot } from "./page.ts";
 import { dayNames, monthNames } from "./rounds.ts";
+import { roundAmounts } from "./rounds-amounts.ts";
 
 const plain = new Intl.NumberFormat("en", { maximumFractionDigits: 1 });
 
 export const monthsPage = {
-  headline: (month: number, litres: string, most: boolean) =>
-    `${monthNames[month - 1]!} asks ${litres} in a middle year${most ? ", more than any other month" : ""}.`,
+  headline: (month: number, litres: Slot, most: boolean) =>
+    said`${monthNames[month - 1]!} asks ${litres} in a middle year${most ? ", more than any other month" : ""}.`,
   month: "Month",
   head: ["Bed", "When", "How long", "Each time", "In the month", "Wets down to", "Left out after rain of"],
   dryRow: "in a dry year",
   none: "nothing",
   cm: (wetted_m: number, say: Formatter) =>
     say.system === "us" ? `${plain.format(wetted_m * 39.37)} in` : `${count(Math.round(100 * wetted_m))} cm`,
-  rain: (mm: number | null, say: Formatter) => (mm === null ? "no rain there" : say.depth(mm)),
-  plants: (plants: number, litres: string, cans: number) =>
-    `${count(plants)} plants, ${litres} each: ${plain.format(cans)} cans of 10 L`,
+  noRain: "no rain there",
+  minutes: (minutes: number) => `${count(minutes)} min`,
+  plants: (plants: number, litres: string, cans: number, { system }: Formatter) =>
+    `${count(plants)} plants, ${litres} each: ${plain.format(cans)} cans of ${roundAmounts(system).can}`,
   year: "The year, month by month",
   yearAbout: "Litres a month by the table: the bar a middle year, the mark a dry one",
   years: (middle: readonly number[], dry: readonly number[] | null) =>
@@ -38,7 +42,7 @@ export const monthsPage = {
     `The table run through all the years again, beside water given to need on the very day. It is mended until it stays within ${Math.round(100 * share)} % more water and ${days} more days of stress a year.`,
   beyond: "beyond the bound",
   within: "within the bound",
-  roundingHead: ["Bed", "Water beside need", "Stress beside need", ""],
+  roundingHead: ["Bed", "Water beside need", "Stress beside need", "Bound"],
 } as const;
 
 export const paperPage = {
@@ -112,7 +116,7 @@ export const logPage = {
   doneLead: "Litres by the month table beside litres by the log. Outline: planned. Solid: done.",
   nothingDone: "No watering is in the log yet.",
   doneAbout: (bed: string, planned: string, done: string) => `${bed}: planned ${planned}, done ${done}`,
-  doneRow: (planned: string, done: string) => `${done} of ${planned}`,
+  doneRow: (planned: Slot, done: Slot | string) => said`${done} of ${planned}`,
   lines: "The log, newest first",
   line: {
     watering: (name: string, minutes: number | undefined, litres: string | null) =>

@@ -1,7 +1,10 @@
 /** Words of the page of the rounds: its parts, Monday's entries, the week as it is drawn. */
+import { shown } from "../../units.ts";
 import type { Formatter } from "../format.ts";
+import { said } from "../said.ts";
 import { count } from "./count.ts";
 import { allOf } from "./lists.ts";
+import type { Slot } from "./page.ts";
 import { dayWords } from "./rounds-week.ts";
 
 interface Range {
@@ -86,8 +89,8 @@ export const weekPage = {
         : ` ${leave === 1 ? "One is" : `${capital(smallNumber(leave))} are`} left as ${leave === 1 ? "it is" : "they are"}.`;
     return `Water ${beds === 1 ? "one bed" : `${smallNumber(beds)} beds`} this week, on ${rounds}.${left}${short}`;
   },
-  total: (litres: string, tank: string | null) =>
-    tank === null ? `${litres} in all.` : `${litres} in all, ${tank} of it from tanks.`,
+  total: (litres: Slot, tank: Slot | null) =>
+    tank === null ? said`${litres} in all.` : said`${litres} in all, ${tank} of it from tanks.`,
   checkFirst: (beds: readonly string[]) =>
     `Dig a finger deep before you water ${allOf(beds)}: nobody said what was done of the last round.`,
   print: "Print this week’s round",
@@ -100,7 +103,11 @@ export const weekPage = {
   sun: (dawn: string | null, dusk: string | null) =>
     dawn === null || dusk === null ? "" : `dawn ${dawn}, dusk ${dusk}`,
   hoses: (moves: number) => (moves === 0 ? "" : plural(moves, "hose to lay", "hoses to lay")),
-  walk: (metres: number) => (metres < 1 ? "" : `${count(Math.round(metres))} m on foot`),
+  walk: (metres: number, say: Formatter) => {
+    if (metres < 1) return "";
+    const { value, unit } = shown(metres, "m", say.system);
+    return `${count(Math.round(value))} ${unit} on foot`;
+  },
   from: (times: readonly { from: string; to: string }[]) =>
     times.length === 0 ? "no time that fits" : `${times[0]!.from} to ${times.at(-1)!.to}`,
   noTime: "no time that fits",

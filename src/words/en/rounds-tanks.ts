@@ -1,7 +1,9 @@
 /** Words of the tanks, the order and the rules on the page of the rounds. */
 import type { Formatter } from "../format.ts";
+import { said } from "../said.ts";
 import { count } from "./count.ts";
 import { allOf } from "./lists.ts";
+import type { Slot } from "./page.ts";
 import { shortDayNames } from "./rounds.ts";
 
 export const tankPage = {
@@ -25,7 +27,7 @@ export const tankPage = {
       ...(short_L >= 1 ? [`${say.litres(short_L)} short`] : []),
     ].join(", "),
   rationAbout: (bed: string) => `${bed}: tank water solid, mains water hatched, what is short left blank`,
-  keepAll: (litres: string) => `${litres} from the mains would keep all beds that this tank serves.`,
+  keepAll: (litres: Slot) => said`${litres} from the mains would keep all beds that this tank serves.`,
 } as const;
 
 export const orderWords = {

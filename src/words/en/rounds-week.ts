@@ -1,14 +1,19 @@
-/** Sentences of the week's round: why a bed is watered or left, tanks, holidays. */
+/** Sentences of the week's round: why a bed is watered or left, tanks, holidays. Figures in them open. */
 import type { HolidayBed } from "../../engine/rounds/holiday.ts";
 import type { PackingHelp } from "../../engine/rounds/packing-day.ts";
 import type { OrderReason, RationedWeek } from "../../engine/rounds/ration.ts";
 import type { ClosedBy } from "../../engine/rounds/rules.ts";
 import type { Range } from "../../engine/rounds/soil-now.ts";
-import type { LeaveReason, WaterReason, WeekBed } from "../../engine/rounds/week-facts.ts";
-import { fromDay, weekday } from "../../engine/weather/dates.ts";
+import type { LeaveReason, WeekBed, WeekWatering } from "../../engine/rounds/week-facts.ts";
+import { formatIso, fromDay, weekday } from "../../engine/weather/dates.ts";
+import type { UnitSystem } from "../../units.ts";
+import { roundAt } from "../round-at.ts";
+import { said } from "../said.ts";
 import { count } from "./count.ts";
 import { allOf } from "./lists.ts";
+import type { Sentence, Slot } from "./page.ts";
 import { monthNames } from "./rounds.ts";
+import { type RoundAmounts, roundAmounts } from "./rounds-amounts.ts";
 
 const weekdayNames = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
 
@@ -18,24 +23,25 @@ export function dayWords(day: number): string {
   return `${weekdayNames[weekday(day)]!} ${date} ${monthNames[month - 1]!}`;
 }
 
-const litres = (L: number) => `${count(Math.round(L))} L`;
-const mm = (depth: number) => `${count(Math.round(depth))} mm`;
-
-function spread({ low, high }: Range): string {
-  const from = Math.round(low);
-  const to = Math.round(high);
-  return from === to ? `${count(from)} mm` : `${count(from)} to ${count(to)} mm`;
+/** Water missing from a bed's roots, as the week begins or on a morning in it. */
+function missing(at: string, { low, high }: Range, say: RoundAmounts): Slot {
+  return { at, text: say.depths(low, high, " to ") };
 }
 
-export function waterSentence(reason: WaterReason, missing_mm: Range, mayLose_mm: number): string {
-  const state = `${spread(missing_mm)} are missing; its plants bear ${mm(mayLose_mm)}`;
+function bears({ id, trigger_mm }: WeekBed, say: RoundAmounts): Slot {
+  return { at: `bed/${id}/trigger`, text: say.depth(trigger_mm) };
+}
+
+function waterSentence(bed: WeekBed, watering: WeekWatering, say: RoundAmounts): Sentence {
+  const { reason, missing_mm, day } = watering;
+  const gone = missing(roundAt.run(bed.id, formatIso(day), "missing"), missing_mm, say);
   switch (reason.code) {
     case "due":
-      return `Due: ${state}.`;
+      return said`Due: ${gone} are missing; its plants bear ${bears(bed, say)}.`;
     case "before-closed-days":
-      return `Before its time, because the next day that is open, ${dayWords(reason.nextOpenDay)}, would come too late: ${state}.`;
+      return said`Before its time, because the next day that is open, ${dayWords(reason.nextOpenDay)}, would come too late: ${gone} are missing; its plants bear ${bears(bed, say)}.`;
     case "check-first":
-      return `Dig a finger deep first, since nobody said what was done of the last round; water if it is dry there. ${spread(missing_mm)} may be missing; its plants bear ${mm(mayLose_mm)}.`;
+      return said`Dig a finger deep first, since nobody said what was done of the last round; water if it is dry there. ${gone} may be missing; its plants bear ${bears(bed, say)}.`;
   }
 }
 
@@ -59,27 +65,23 @@ function closedWords(closedBy: ClosedBy, names: Names): string {
   }
 }
 
-export function leaveSentence(
-  reason: LeaveReason,
-  { depletion_mm, trigger_mm }: WeekBed,
-  names: Names,
-): string {
-  const state = `${spread(depletion_mm)} are missing, and its plants bear ${mm(trigger_mm)}`;
+function leaveSentence(reason: LeaveReason, bed: WeekBed, names: Names, say: RoundAmounts): Sentence {
+  const state = said`${missing(roundAt.soil(bed.id), bed.depletion_mm, say)} are missing, and its plants bear ${bears(bed, say)}`;
   switch (reason.code) {
     case "enough":
-      return `Leave it: ${state}.`;
+      return said`Leave it: ${state}.`;
     case "enough-after-rain":
-      return `Leave it: about ${mm(reason.rain_mm)} of rain in the last week; ${state}.`;
+      return said`Leave it: about ${say.depth(reason.rain_mm)} of rain in the last week; ${state}.`;
     case "watered-lately":
-      return `Leave it: watered on ${dayWords(reason.day)}; ${state}.`;
+      return said`Leave it: watered on ${dayWords(reason.day)}; ${state}.`;
     case "rain-likely":
-      return `Wait: ${mm(reason.rain_mm)} of rain are likely by ${dayWords(reason.day)} (${Math.round(100 * reason.chance)} in 100), and its plants bear the wait. Look again the day after.`;
+      return said`Wait: ${say.depth(reason.rain_mm)} of rain are likely by ${dayWords(reason.day)} (${Math.round(100 * reason.chance)} in 100), and its plants bear the wait. Look again the day after.`;
     case "closed":
-      return `It would be due, but ${allOf(reason.closedBy.map((one) => closedWords(one, names)))}: the plants give.`;
+      return said`It would be due, but ${allOf(reason.closedBy.map((one) => closedWords(one, names)))}: the plants give.`;
     case "tank-short":
-      return "It would be due, but the tank has nothing left for it.";
+      return said`It would be due, but the tank has nothing left for it.`;
     case "nobody-waters":
-      return "Nobody waters it; it lives on rain.";
+      return said`Nobody waters it; it lives on rain.`;
   }
 }
 
@@ -94,6 +96,7 @@ const orderWords: Readonly<Record<OrderReason, string>> = {
 };
 
 interface Change {
+  id: string;
   litres: number;
   lastWeek_L: number | null;
   month: number;
@@ -101,26 +104,30 @@ interface Change {
   monthBefore_L: number;
 }
 
-export function changedSentence({
-  litres: now_L,
-  lastWeek_L,
-  month,
-  monthNow_L,
-  monthBefore_L,
-}: Change): string {
-  const week =
-    lastWeek_L === null
-      ? "Last week’s water is not in the log."
-      : Math.round(now_L) === Math.round(lastWeek_L)
-        ? "As last week."
-        : `${now_L > lastWeek_L ? "More" : "Less"} than last week: ${litres(now_L)} after ${litres(lastWeek_L)}.`;
+function changedSentence(change: Change, say: RoundAmounts): Sentence {
+  const { id, month, monthNow_L, monthBefore_L } = change;
   const before = monthNames[(month + 11) % 12]!;
+  const week = weekChange(change, say);
+  const asks = (of: number, litres: number): Slot => ({
+    at: roundAt.month(id, of, "month"),
+    text: say.litres(litres),
+  });
+  const now = asks(month, monthNow_L);
   if (Math.round(monthNow_L) === Math.round(monthBefore_L))
-    return `${week} A usual ${monthNames[month]!} asks as much as ${before}.`;
-  return `${week} A usual ${monthNames[month]!} asks ${litres(monthNow_L)}, ${before} ${litres(monthBefore_L)}.`;
+    return said`${week} A usual ${monthNames[month]!} asks as much as ${before}: ${now}.`;
+  return said`${week} A usual ${monthNames[month]!} asks ${now}, ${before} ${asks((month + 11) % 12, monthBefore_L)}.`;
+}
+
+function weekChange({ id, litres: now_L, lastWeek_L }: Change, say: RoundAmounts): Sentence {
+  if (lastWeek_L === null) return said`Last week’s water is not in the log.`;
+  if (Math.round(now_L) === Math.round(lastWeek_L)) return said`As last week.`;
+  const now: Slot = { at: roundAt.week(id), text: say.litres(now_L) };
+  const last: Slot = { at: roundAt.lastWeek(id), text: say.litres(lastWeek_L) };
+  return said`${now_L > lastWeek_L ? "More" : "Less"} than last week: ${now} after ${last}.`;
 }
 
 interface Tank {
+  id: string;
   level_L: number | null;
   usable_L: number | null;
   daysLeft: { days: Range; years: number } | null;
@@ -128,43 +135,55 @@ interface Tank {
 
 const far_days = 180;
 
-function daysWords({ days: { low, middle, high } }: { days: Range }): string {
-  if (Math.round(low) >= far_days) return "It lasts half a year or more in nearly all years";
-  const days = (figure: number) =>
-    Math.round(figure) >= far_days ? "half a year or more" : count(Math.floor(figure));
-  return `Left for ${days(low)} days in a dry year, ${days(middle)} in a middle one, ${days(high)} in a wet one`;
+function daysSentence(id: string, { days: { low, middle, high } }: { days: Range }): Sentence {
+  const at = roundAt.tank(id, "days");
+  if (Math.round(low) >= far_days)
+    return said`It lasts ${{ at, text: "half a year or more" }} in nearly all years`;
+  const days = (figure: number): Slot => ({
+    at,
+    text: Math.round(figure) >= far_days ? "half a year or more" : count(Math.floor(figure)),
+  });
+  return said`Left for ${days(low)} days in a dry year, ${days(middle)} in a middle one, ${days(high)} in a wet one`;
 }
 
-export function tankSentence(
-  { level_L, daysLeft }: Tank,
+function tankSentence(
+  { id, level_L, daysLeft }: Tank,
   rationed: RationedWeek | null,
   name: string,
-): string {
+  say: RoundAmounts,
+): Sentence {
   if (level_L === null || daysLeft === null || rationed === null)
-    return `${name} was not dipped: dip it, and enter the litres.`;
-  const lasts = `${name} holds ${litres(level_L)}. ${daysWords(daysLeft)}.`;
+    return said`${name} was not dipped: dip it, and enter the ${say.volumeWord}.`;
+  const lasts = said`${name} holds ${say.litres(level_L)}. ${daysSentence(id, daysLeft)}.`;
   const { mainsToKeepAll_L } = rationed;
-  if (mainsToKeepAll_L < 1) return `${lasts} It is enough for this week’s round.`;
-  return `${lasts} This week’s round asks ${litres(mainsToKeepAll_L)} more than it can give: the order below says who goes first; ${litres(mainsToKeepAll_L)} from the mains would keep all.`;
+  if (mainsToKeepAll_L < 1) return said`${lasts} It is enough for this week’s round.`;
+  const short: Slot = { at: roundAt.tank(id, "keep"), text: say.litres(mainsToKeepAll_L) };
+  return said`${lasts} This week’s round asks ${short} more than it can give: the order below says who goes first; ${short} from the mains would keep all.`;
 }
 
-export function holidaySentence(
-  { soakDay, soak, visitByDay, lasts_days, movePots }: HolidayBed,
+function holidaySentence(
+  { id, soakDay, soak, visitByDay, lasts_days, movePots }: HolidayBed,
   name: string,
-): string {
+  place: number,
+): Sentence {
+  const minutes: Slot = { at: roundAt.away(place, id, "soak"), text: `${soak.minutes} min` };
   const last =
     soakDay === null
-      ? "No open day for a last soak"
-      : `Last soak on ${dayWords(soakDay)}: ${soak.minutes} min`;
-  const range = `${count(Math.max(0, Math.floor(lasts_days.low)))} to ${count(Math.max(0, Math.floor(lasts_days.high)))} days`;
+      ? said`No open day for a last soak`
+      : said`Last soak on ${dayWords(soakDay)}: ${minutes}`;
+  const days = (figure: number) => count(Math.max(0, Math.floor(figure)));
+  const range: Slot = {
+    at: roundAt.away(place, id, "lasts"),
+    text: `${days(lasts_days.low)} to ${days(lasts_days.high)} days`,
+  };
   const visit =
     visitByDay === null
-      ? `lasts the absence in nine years of ten (${range})`
-      : `somebody must come by ${dayWords(visitByDay)} (lasts ${range})`;
-  return `${name}. ${last}; ${visit}.${movePots ? " Move pots into shade." : ""}`;
+      ? said`lasts the absence in nine years of ten (${range})`
+      : said`somebody must come by ${dayWords(visitByDay)} (lasts ${range})`;
+  return said`${name}. ${last}; ${visit}.${movePots ? " Move pots into shade." : ""}`;
 }
 
-export function helpSentence({ more_min, busiest }: PackingHelp): string {
+function helpSentence({ more_min, busiest }: PackingHelp): string {
   const ways = [
     ...(more_min !== null && more_min > 0 ? [`${count(more_min)} more minutes on that day`] : []),
     "another day for some beds",
@@ -174,15 +193,20 @@ export function helpSentence({ more_min, busiest }: PackingHelp): string {
   return `What would help: ${new Intl.ListFormat("en", { type: "disjunction" }).format(ways)}.`;
 }
 
-export const weekWords = {
-  water: waterSentence,
-  leave: leaveSentence,
-  order: (reason: OrderReason) => orderWords[reason],
-  changed: changedSentence,
-  tank: tankSentence,
-  holiday: holidaySentence,
-  help: helpSentence,
-};
+/** The week's sentences with their figures, in a system of units. */
+export function weekSentences(units: UnitSystem) {
+  const say = roundAmounts(units);
+  return {
+    water: (bed: WeekBed, watering: WeekWatering) => waterSentence(bed, watering, say),
+    leave: (reason: LeaveReason, bed: WeekBed, names: Names) => leaveSentence(reason, bed, names, say),
+    order: (reason: OrderReason) => orderWords[reason],
+    changed: (change: Change) => changedSentence(change, say),
+    tank: (tank: Tank, rationed: RationedWeek | null, name: string) =>
+      tankSentence(tank, rationed, name, say),
+    holiday: holidaySentence,
+    help: helpSentence,
+  };
+}
 
 export const weekText = {
   title: (from: number, to: number) => `The round from ${dayWords(from)} to ${dayWords(to)}`,
@@ -191,15 +215,10 @@ export const weekText = {
   leave: "Left:",
   tanks: "Tanks:",
   order: "Who goes first:",
-  ration: ({
-    fromTank_L,
-    fromMains_L,
-    short_L,
-  }: {
-    fromTank_L: number;
-    fromMains_L: number;
-    short_L: number;
-  }) =>
+  ration: (
+    { fromTank_L, fromMains_L, short_L }: { fromTank_L: number; fromMains_L: number; short_L: number },
+    { litres }: RoundAmounts,
+  ) =>
     [
       `${litres(fromTank_L)} from the tank`,
       ...(fromMains_L >= 1 ? [`${litres(fromMains_L)} from the mains`] : []),
@@ -207,6 +226,7 @@ export const weekText = {
     ].join(", "),
   holidays: "Before you go:",
   done: "Planned and done:",
-  doneRow: (planned_L: number, done_L: number) => `planned ${litres(planned_L)}, done ${litres(done_L)}`,
+  doneRow: (planned_L: number, done_L: number, { litres }: RoundAmounts) =>
+    `planned ${litres(planned_L)}, done ${litres(done_L)}`,
   doesNotFit: (names: readonly string[]) => `Does not fit into the day’s hours: ${allOf(names)}.`,
 } as const;

@@ -1,8 +1,12 @@
 /** Sentences of the rounds: cautions, conflicts, and the month table as it is printed in a terminal. */
 import type { Conflict } from "../../engine/rounds/conflicts.ts";
+import type { UnitSystem } from "../../units.ts";
+import { said, textOf } from "../said.ts";
 import { cautionSentence } from "./cautions.ts";
 import { count } from "./count.ts";
 import { allOf } from "./lists.ts";
+import type { Sentence, Slot } from "./page.ts";
+import { type RoundAmounts, roundAmounts } from "./rounds-amounts.ts";
 
 const roundCautions: Readonly<Record<string, string>> = {
   "people-first": "In heat, people first: drink, rest in the shade, and leave the round for the evening.",
@@ -96,15 +100,24 @@ export function whenWords({ minutes, days, turns, dates }: Watering): string {
   return names.length === 7 ? "every day" : names.join(", ");
 }
 
-/** "41 min" · "36 min in 3 runs, 15 min rest between" */
-export function minutesWords({
-  minutes,
-  cycles,
-  soak_min,
-}: Pick<Watering, "minutes" | "cycles" | "soak_min">): string {
-  if (minutes === 0) return "—";
-  if (cycles <= 1) return `${count(minutes)} min`;
-  return `${count(minutes)} min in ${cycles} runs, ${soak_min} min rest between`;
+type Runs = Pick<Watering, "minutes" | "cycles" | "soak_min">;
+
+/** "41 min" · "36 min in 3 runs, 15 min rest between", each figure with the address that it opens at. */
+export function minutesSaid(
+  { minutes, cycles, soak_min }: Runs,
+  at: (what: "minutes" | "cycles" | "soak") => string,
+): Sentence {
+  if (minutes === 0) return ["—"];
+  const all: Slot = { at: at("minutes"), text: `${count(minutes)} min` };
+  if (cycles <= 1) return [all];
+  const runs: Slot = { at: at("cycles"), text: `${cycles} runs` };
+  const rest: Slot = { at: at("soak"), text: `${soak_min} min` };
+  return said`${all} in ${runs}, ${rest} rest between`;
+}
+
+/** The same in plain text. */
+export function minutesWords(runs: Runs): string {
+  return textOf(minutesSaid(runs, () => ""));
 }
 
 function ordinal(date: number): string {
@@ -124,7 +137,7 @@ export const roundsText = {
       : `Made for the record’s one year (${middle.join(", ")}).`,
   month: (month: number) => monthNames[month - 1]!,
   nothing: "Nothing to water.",
-  leaveOut: (rain_mm: number) => `leave out after ${count(rain_mm)} mm of rain`,
+  leaveOut: (rain_mm: number, { depth }: RoundAmounts) => `leave out after ${depth(rain_mm)} of rain`,
   rounding: "What whole minutes and fixed days cost, over all years, beside watering to need:",
   roundingRow: (over_pct: number, days: number, within: boolean) =>
     `water ${over_pct >= 0 ? "+" : "−"}${Math.abs(over_pct)} %, days of stress ${days >= 0 ? "+" : "−"}${Math.abs(days)} a year${within ? "" : ": beyond the bound"}`,
@@ -145,6 +158,7 @@ export const roundsText = {
     "  --ics FILE [--alarm MINUTES]   a calendar file of the month or week",
     "  --html FILE [--paper A4|letter]   sheets to print",
     "  --csv FILE              the table",
+    "  --units metric|us       of sentences, sheets and calendar; documents and tables stay SI",
   ].join("\n"),
 } as const;
 
@@ -154,19 +168,22 @@ interface Entry extends Pick<Watering, "minutes" | "cycles" | "soak_min"> {
   leaveAfterRain_mm: number | null;
 }
 
-/** Words of the calendar's entries. */
-export const calendarWords = {
-  calendar: (place: string) => `Watering, ${place}`,
-  summary: (entry: Entry) => `Water ${entry.bed}: ${minutesWords(entry)}`,
-  description: ({ litres, leaveAfterRain_mm }: Entry) =>
-    [
-      `${count(Math.round(litres))} L.`,
-      ...(leaveAfterRain_mm === null
-        ? []
-        : [
-            `Leave it out if the gauge has ${count(leaveAfterRain_mm)} mm or more since the last day of the round.`,
-          ]),
-      "Dig a finger deep: leave it if it is moist there.",
-      roundCaution("people-first"),
-    ].join(" "),
-};
+/** Words of the calendar's entries, in a system of units. */
+export function calendarWordsIn(units: UnitSystem) {
+  const say = roundAmounts(units);
+  return {
+    calendar: (place: string) => `Watering, ${place}`,
+    summary: (entry: Entry) => `Water ${entry.bed}: ${minutesWords(entry)}`,
+    description: ({ litres, leaveAfterRain_mm }: Entry) =>
+      [
+        `${say.litres(litres)}.`,
+        ...(leaveAfterRain_mm === null
+          ? []
+          : [
+              `Leave it out if the gauge has ${say.depth(leaveAfterRain_mm)} or more since the last day of the round.`,
+            ]),
+        "Dig a finger deep: leave it if it is moist there.",
+        roundCaution("people-first"),
+      ].join(" "),
+  };
+}

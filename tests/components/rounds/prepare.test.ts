@@ -21,8 +21,8 @@ import { weekDocument } from "../../../src/report/week.ts";
 import { workOutWeek } from "../../../src/report/week-work.ts";
 import { readSurvey } from "../../../src/survey/read.ts";
 import type { LogEntry } from "../../../src/survey/schema/log.ts";
-import { weekWords } from "../../../src/words/en/rounds-week.ts";
 import { formatter } from "../../../src/words/format.ts";
+import { weekWordsIn } from "../../../src/words/rounds-said.ts";
 import { demoRecord, demoSurvey } from "../../helpers/demo-rounds.ts";
 
 const monday = dayNumber(2026, 7, 6);
@@ -37,7 +37,7 @@ beforeAll(() => {
 
 function week(said = weekSaid(blankMonday, monday, [])) {
   const ask = { ...said, level_L: new Map(Object.entries(said.levels)) };
-  return weekDocument(worked, workOutWeek(worked, ask), weekWords);
+  return weekDocument(worked, workOutWeek(worked, ask), weekWordsIn("metric"));
 }
 
 describe("Monday's entries", () => {

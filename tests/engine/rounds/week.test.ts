@@ -8,7 +8,7 @@ import type { WeekAsk } from "../../../src/report/week-ask.ts";
 import { workOutWeek } from "../../../src/report/week-work.ts";
 import type { LogEntry } from "../../../src/survey/schema/log.ts";
 import { roundsWords } from "../../../src/words/en/rounds.ts";
-import { weekWords } from "../../../src/words/en/rounds-week.ts";
+import { weekWordsIn } from "../../../src/words/rounds-said.ts";
 import { demoRecord, demoSurvey, thirtyYears } from "../../helpers/demo-rounds.ts";
 
 const worked = workOutRounds(demoSurvey(), thirtyYears());
@@ -194,7 +194,7 @@ describe("weeks at the edges of the calendar", () => {
     ["over New Year", "2026-12-28", "2027-01-03"],
     ["over the change to summer time", "2026-03-08", "2026-03-14"],
   ])("%s", (_name, from, to) => {
-    const week = weekDocument(worked, workOutWeek(worked, asked(from)), weekWords);
+    const week = weekDocument(worked, workOutWeek(worked, asked(from)), weekWordsIn("metric"));
     expect(week.from).toBe(from);
     expect(week.to).toBe(to);
     expect(new Set(week.days.map(({ date }) => date)).size).toBe(7);
@@ -207,7 +207,7 @@ test("the document with a week keeps to its schema", () => {
     log: [watered("2026-07-01", "oval", 200)],
     level_L: new Map([["yard-tank", 700]]),
   });
-  const week = weekDocument(short, workOutWeek(short, ask), weekWords);
+  const week = weekDocument(short, workOutWeek(short, ask), weekWordsIn("metric"));
   const document = roundsDocument(short, roundsWords, { month: 7, madeOn: "2026-07-06", week });
   expect(roundsSchema.parse(document)).toEqual(document);
   expect(week.done.find(({ id }) => id === "oval")).toMatchObject({ month: "2026-07", done_L: 30000 });

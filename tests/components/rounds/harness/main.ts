@@ -25,6 +25,10 @@ const place = document.createElement("gwb-rounds") as RoundsPlace;
 window.told = { surveys: [], entries: [] };
 place.survey = survey;
 place.record = record;
+place.explainSite = async (at) => {
+  const { explainSite } = await import("./explain-site.ts");
+  return explainSite(survey, record, at, place.say.system);
+};
 place.today = query.get("today") ?? "2026-07-06";
 place.say = formatter(query.get("units") === "us" ? "us" : "metric", "en-GB");
 place.view = (query.get("part") ?? "week") as RoundsPart;

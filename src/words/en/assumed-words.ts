@@ -1,0 +1,31 @@
+import { type QuantityName, quantities, type Unit } from "../../quantities.ts";
+import { shown, type UnitSystem } from "../../units.ts";
+import { answerWords, plainAnswers } from "./editor-choices.ts";
+import { labelOf } from "./editor-labels.ts";
+
+const number = new Intl.NumberFormat("en", { maximumSignificantDigits: 3 });
+const percent = new Intl.NumberFormat("en", { style: "percent", maximumFractionDigits: 0 });
+
+/** Shares that people think of in hundredths. */
+const inHundredths = /(leafCover|rainShare|wettedShare|efficiency|distributionUniformity|cover|share)$/;
+
+/** What stands in for a field that was left out: its label and the value, as "Soil texture: loam". */
+export function assumedWords(where: string, value: string | number | boolean, units: UnitSystem): string {
+  const path = where.endsWith(".soil") ? `${where}.texture` : where;
+  return `${labelOf(path)}: ${valueWords(path, value, units)}`;
+}
+
+function isQuantity(field: string): field is QuantityName {
+  return Object.hasOwn(quantities, field);
+}
+
+function valueWords(path: string, value: string | number | boolean, units: UnitSystem): string {
+  if (typeof value === "boolean") return (value ? plainAnswers.yes : plainAnswers.no).toLowerCase();
+  if (typeof value === "string") return answerWords(path, value).words.toLowerCase();
+  if (inHundredths.test(path)) return percent.format(value);
+  const field = path.slice(path.lastIndexOf(".") + 1);
+  const unit: Unit = isQuantity(field) ? quantities[field].unit : "share";
+  if (unit === "share") return number.format(value);
+  const there = shown(value, unit, units);
+  return `${number.format(there.value)} ${there.unit}`;
+}
