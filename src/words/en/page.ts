@@ -202,7 +202,7 @@ export const aside = {
     ].join(""),
   readMonths: "Read this figure.",
   readMonthsWords:
-    "Strokes hanging from the top are rain. The ink line is what the plants need from watering; below it, hatching is mains water and solid is tank water. Dots are what today’s watering gives; thin hatching is more than the plants can use.",
+    "Strokes hanging from the top are rain. The ink line is what the plants need from watering in a mean year; below it, hatching is mains water and solid is tank water. Dots are what today’s watering gives; thin hatching is more than the plants can use.",
   readMonthsNeedOnly:
     "Strokes hanging from the top are rain. The ink line is what the plants need from watering, in a mean year.",
   readStaves: "Each line is a bed.",
