@@ -1,4 +1,4 @@
-import { css, html, LitElement } from "lit";
+import { html, LitElement, nothing } from "lit";
 import { withId } from "../../src/survey/edit/change-id.ts";
 import {
   type Address,
@@ -9,16 +9,7 @@ import {
   withValue,
 } from "../../src/survey/edit/document.ts";
 import { idFrom, type NamedList, takenIds } from "../../src/survey/edit/ids.ts";
-import {
-  begin,
-  type Edit,
-  edit,
-  noted,
-  redo,
-  type Session,
-  type Typed,
-  undo,
-} from "../../src/survey/edit/session.ts";
+import { begin, type Edit, edit, noted, type Session, type Typed } from "../../src/survey/edit/session.ts";
 import { withoutCompiling } from "../../src/survey/edit/without-compiling.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import type { UnitSystem } from "../../src/units.ts";
@@ -32,11 +23,11 @@ import { type Editing, placed } from "./editing.ts";
 import { fieldAround, fieldFor } from "./find-field.ts";
 import { frame } from "./frame-styles.ts";
 import { head } from "./head.ts";
-import { screenAt } from "./layout/address.ts";
+import { screenAt, screenOfPath } from "./layout/address.ts";
 import { nodes } from "./nodes.ts";
 import { pieces } from "./piece-styles.ts";
 import { sheet } from "./sheet.ts";
-import { stepAsked } from "./undo-keys.ts";
+import { stepAsked, stepped } from "./undo-keys.ts";
 import { wordsOfChange } from "./words-of-change.ts";
 
 withoutCompiling();
@@ -89,7 +80,7 @@ export class Editor extends LitElement {
   /** Ids by which entries were known before, so that fields stay where they are while an id changes. */
   private readonly identities = new Map<string, string>();
 
-  static override styles = [base, pressable, frame, pieces, drawingStyles, css``];
+  static override styles = [base, pressable, frame, pieces, drawingStyles];
 
   constructor() {
     super();
@@ -141,7 +132,7 @@ export class Editor extends LitElement {
     this.commit();
     const { session } = this;
     if (!session) return;
-    const next = way === "undo" ? undo(session) : redo(session);
+    const next = stepped(session, way);
     if (next === session) {
       this.told = editorWords.nothingMore;
       return;
@@ -221,6 +212,12 @@ export class Editor extends LitElement {
     if (top < 0) this.scrollIntoView({ block: "start" });
   }
 
+  /** Goes to the field at a path of the document. */
+  openField(path: string): void {
+    const { at, key } = screenOfPath(this.session?.draft ?? {}, path);
+    void this.go(at, key);
+  }
+
   private show(at: string): void {
     if (at === this.at) return;
     this.at = at;
@@ -285,7 +282,7 @@ export class Editor extends LitElement {
 
   protected override render() {
     const { editing, session } = this;
-    if (!editing || !session) return html``;
+    if (!editing || !session) return nothing;
     const screen = screenAt(this.at);
     return html`
       ${head(editing, session, this.told, (way) => this.step(way), screen.part === null)}

@@ -246,7 +246,7 @@ export class First extends LitElement {
       return;
     }
     forgetBegun();
-    this.app.go(at === "" ? sitePath(kept.id) : sitePath(kept.id, "walk", at));
+    this.app.go(at === "" ? sitePath(kept.id) : sitePath(kept.id, "survey", at));
   }
 
   private readonly again = (): void => {

@@ -1,6 +1,6 @@
 import { html, nothing } from "lit";
 import { frameWords } from "../../src/words/en/frame.ts";
-import { sitePath } from "./route.ts";
+import { fieldPath, sitePath } from "./route.ts";
 import type { SiteModel } from "./site-model.ts";
 
 const mostFaults = 12;
@@ -24,13 +24,17 @@ export function inTheWay(model: SiteModel) {
       <p class="hint">${worked.message}</p>
     </div>`;
   const { of, faults } = worked;
-  const to = of === "survey" ? "walk" : "weather";
+  const to = of === "survey" ? "survey" : "weather";
+  const where = (path: string) =>
+    of === "survey"
+      ? html`<a href=${fieldPath(model.id, path)}><code>${path}</code></a>`
+      : html`<code>${path}</code>`;
   return html`<div class="in-the-way" role="alert">
     <h2>${frameWords.wrong[of](faults.length)}</h2>
     <ol>
-      ${faults.slice(0, mostFaults).map(({ path, sentence }) => html`<li>${path ? html`<code>${path}</code> ` : nothing}${sentence}</li>`)}
+      ${faults.slice(0, mostFaults).map(({ path, sentence }) => html`<li>${path ? html`${where(path)} ` : nothing}${sentence}</li>`)}
     </ol>
     ${faults.length > mostFaults ? html`<p>${frameWords.more(faults.length - mostFaults)}</p>` : nothing}
-    <p><a href=${sitePath(model.id, to)}>${of === "survey" ? frameWords.toWalk : frameWords.toWeather}</a></p>
+    <p><a href=${sitePath(model.id, to)}>${of === "survey" ? frameWords.toSurvey : frameWords.toWeather}</a></p>
   </div>`;
 }

@@ -13,11 +13,12 @@ export interface Place {
 /** The places there are, in the order of the work; one that is not built yet is not here. */
 export const places: readonly Place[] = [
   { id: answerPlace, element: "gwb-answer-place", load: () => import("../answer/place.ts"), linked: "first" },
-  { id: "walk", element: "gwb-walk-place", load: () => import("../editor/place.ts"), linked: "first" },
+  { id: "walk", element: "gwb-walk-place", load: () => import("../walk/place.ts"), linked: "first" },
   { id: "thirst", element: "gwb-thirst-place", load: () => import("../thirst/place.ts"), linked: "first" },
   { id: "tanks", element: "gwb-tanks-place", load: () => import("../tanks/place.ts"), linked: "first" },
   { id: "rounds", element: "gwb-rounds-place", load: () => import("../rounds/place.ts"), linked: "first" },
   { id: "choices", element: "gwb-choices-place", load: () => import("../choices/place.ts"), linked: "first" },
+  { id: "survey", element: "gwb-survey-place", load: () => import("../editor/place.ts"), linked: "beside" },
   { id: "weather", element: "gwb-weather", load: () => import("../weather/weather.ts"), linked: "beside" },
   { id: "kept", element: "gwb-versions", load: () => import("../versions/versions.ts"), linked: "beside" },
   {

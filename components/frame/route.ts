@@ -42,6 +42,11 @@ export function sitePath(id: string, place = answerPlace, rest = ""): string {
   return rest === "" ? `${own}/${place}` : `${own}/${place}/${rest}`;
 }
 
+/** The address of the field at a path of a site's survey, such as `beds[2].area_m2`. */
+export function fieldPath(id: string, path: string): string {
+  return sitePath(id, "survey", path === "" ? "" : `at/${encodeURIComponent(path)}`);
+}
+
 function decoded(part: string): string | null {
   try {
     return decodeURIComponent(part);

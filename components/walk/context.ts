@@ -32,6 +32,8 @@ export interface Walk {
   figure: ShowFigure;
   weights: readonly Weight[];
   weigh: Weigh | null;
+  /** The address of the survey's field editor at a screen of it; null where there is none. */
+  fields: ((at: string) => string) | null;
   store: WalkStore;
   /** Names the site's things in the store. */
   site: string;

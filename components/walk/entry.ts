@@ -65,6 +65,9 @@ export function readText(
   if (text.trim() === "") return null;
   const clock = /^\s*(\d{1,3}):(\d{1,2}(?:[.,]\d+)?)\s*$/.exec(text);
   if (clock && slot.unit === "s") return Number(clock[1]) * 60 + Number(clock[2]!.replace(",", "."));
+  // answers of a key by their letters, as they stand on the sheet
+  if (slot.unit === "code" && slot.list && /^\s*[a-z]\s*$/i.test(text))
+    return text.trim().toLowerCase().charCodeAt(0) - "a".charCodeAt(0);
   const bearing = slot.name.startsWith("from-to") && slot.list ? bearingOf(text) : null;
   if (bearing !== null) return bearing;
   const read = readQuantity(text, { ...fieldUnit(slot), ...typed });

@@ -124,7 +124,7 @@ export class WalkForm extends LitElement {
       <input
         id="b${s}-${r}"
         type="text"
-        inputmode=${slot.signed || slot.unit === "s" ? "text" : "decimal"}
+        inputmode=${slot.signed || slot.unit === "s" || slot.unit === "code" ? "text" : "decimal"}
         enterkeyhint="next"
         autocomplete="off"
         spellcheck="false"

@@ -72,6 +72,18 @@ export function keepTaken(survey: Survey, taken: Taken): Survey | null {
   return put({ ...survey, found }, touched);
 }
 
+/**
+ * The survey with a measuring counted or left out, and its fields worked out anew; a field stays as it is where no
+ * reading of it is left. One measuring may have made several rows.
+ */
+export function countReading(survey: Survey, reading: SurveyFinding, used: boolean): Survey {
+  const { how, when, group } = reading;
+  const isOfIt = (row: SurveyFinding) => row.how === how && row.when === when && row.group === group;
+  const touched = new Set((survey.found ?? []).filter(isOfIt).map(({ at }) => at));
+  const found = (survey.found ?? []).map((row) => (isOfIt(row) ? { ...row, used } : row));
+  return put({ ...survey, found }, touched);
+}
+
 /** Rows that what was taken makes, one for each field that it fills. */
 function rowsOf(
   survey: Survey,

@@ -10,3 +10,9 @@ export function routeOf(walk: Walk): TemplateResult {
   const show = screens[nickname || open ? name : ""] ?? screens[nickname ? "round" : ""]!;
   return html`${show(walk, rest.join("/"))}`;
 }
+
+/** Whether a route leads to a screen of the walk. */
+export function isScreen(route: string): boolean {
+  const [name = ""] = route.split("/");
+  return Object.hasOwn(screens, name);
+}

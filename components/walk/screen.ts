@@ -37,6 +37,12 @@ export abstract class Screen extends LitElement {
     </section>`;
   }
 
+  /** A link to a screen of the survey's field editor, where there is one. */
+  protected toFields(at: string, words: string): TemplateResult | typeof nothing {
+    const { fields } = this.walk;
+    return fields ? html`<a class="plain" href=${fields(at)}>${words}</a>` : nothing;
+  }
+
   /** Brings the keyboard and the reader's voice to the head of what is new. */
   focusHead(): void {
     this.renderRoot.querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });

@@ -148,6 +148,10 @@ const walk = css`
     min-height: 48px;
     text-align: start;
   }
+  a.plain {
+    display: inline-flex;
+    align-items: center;
+  }
   .top {
     display: flex;
     flex-wrap: wrap;

@@ -23,6 +23,7 @@ import { type WalkStore, walkStore } from "./store.ts";
  * @property system units that bare numbers are in
  * @property weights what each open question does to the answer, for the short walk
  * @property weigh litres that a survey comes to
+ * @property fields the address of the survey's field editor at a screen of it; null where there is none
  * @property store where drafts are kept
  * @property route the screen: blank for the one left last
  * @fires change `{ survey }` the whole new survey
@@ -37,6 +38,7 @@ export class GroundsWalk extends LitElement {
     locale: { attribute: false },
     weights: { attribute: false },
     weigh: { attribute: false },
+    fields: { attribute: false },
     store: { attribute: false },
     route: { attribute: false },
     draft: { state: true },
@@ -49,6 +51,7 @@ export class GroundsWalk extends LitElement {
   declare locale: string | undefined;
   declare weights: readonly Weight[];
   declare weigh: Weigh | null;
+  declare fields: ((at: string) => string) | null;
   declare store: WalkStore;
   declare route: string;
   declare draft: WalkDraft;
@@ -79,6 +82,7 @@ export class GroundsWalk extends LitElement {
     this.locale = undefined;
     this.weights = [];
     this.weigh = null;
+    this.fields = null;
     this.store = walkStore();
     this.route = "";
     this.draft = emptyDraft("");
@@ -94,7 +98,7 @@ export class GroundsWalk extends LitElement {
     const before = changed.get("draft") as WalkDraft | undefined;
     if (before && before.route !== this.draft.route) {
       this.dispatchEvent(new CustomEvent("route", { detail: { route: this.draft.route } }));
-      scrollTo({ top: 0 });
+      this.toTop();
       void this.focusHead();
     }
   }
@@ -102,6 +106,13 @@ export class GroundsWalk extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     void keepPage();
+  }
+
+  /** On a phone a screen of the walk begins at the top of the glass, past the head of the page. */
+  private toTop(): void {
+    if (matchMedia("(max-width: 40rem)").matches)
+      this.scrollIntoView({ block: "start", behavior: "instant" });
+    else scrollTo({ top: 0, behavior: "instant" });
   }
 
   /** The draft of the group that walked here last, where it left off. */
@@ -115,9 +126,11 @@ export class GroundsWalk extends LitElement {
   private async focusHead(): Promise<void> {
     await this.updateComplete;
     const screen = this.renderRoot.querySelector<LitElement & { focusHead?(): void }>(".place");
+    if (!screen) return;
     // a screen whose code is still on its way has no head yet
-    await screen?.updateComplete;
-    screen?.focusHead?.();
+    await customElements.whenDefined(screen.localName);
+    await screen.updateComplete;
+    screen.focusHead?.();
   }
 
   private get counted(): Survey {
@@ -127,11 +140,15 @@ export class GroundsWalk extends LitElement {
   private get walk(): Walk {
     const survey = this.counted;
     const { draft } = this;
+    // the practice school is no site of its own: nothing was weighed for it, and no fields are kept
+    const isOwn = draft.mode !== "practice";
     const group = (survey.groups ?? []).find(
       ({ nickname }) => nickname.toLowerCase() === draft.nickname.toLowerCase(),
     )?.id;
     return {
-      ...{ survey, draft, group, system: this.system, locale: this.locale, weights: this.weights },
+      ...{ survey, draft, group, system: this.system, locale: this.locale },
+      weights: isOwn ? this.weights : [],
+      fields: isOwn ? this.fields : null,
       ...{ weigh: this.weigh, store: this.store, site: this.site },
       typed: { system: this.system, ...(this.locale === undefined ? {} : { locale: this.locale }) },
       show: showIn(this.system, this.locale),

@@ -258,7 +258,7 @@ export class Weather extends PlaceElement {
           ${words.ownOpen}
         </button>
         ${own ? html`<button type="button" class="plain" @click=${() => put(undefined)}>${words.ownDrop}</button>` : nothing}
-        ${own ? html`<a href=${sitePath(model.id, "walk", "weather")}>${words.ownInSurvey}</a>` : nothing}
+        ${own ? html`<a href=${sitePath(model.id, "survey", "weather")}>${words.ownInSurvey}</a>` : nothing}
       </p>
       ${
         this.means

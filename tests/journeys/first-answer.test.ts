@@ -106,7 +106,7 @@ test("nothing is typed twice: kept, it is the survey, and what was typed in feet
   expect(draft).toBeNull();
   expect(survey.beds[0].area_m2).toBeCloseTo(3000 * 0.3048 ** 2, 6);
   expect(survey.tanks[0].capacity_L).toBeCloseTo(500 * 3.785411784, 6);
-  await page.getByRole("link", { name: "Walk", exact: true }).click();
+  await page.getByRole("link", { name: "The survey, field by field" }).click();
   await page.getByText(/1 bed of/).waitFor();
 });
 

@@ -66,7 +66,7 @@ const areaKept = async (page: Page, path: string) => {
 test("a bed is changed, saved, undone and done again, and both survive a reload", async () => {
   const page = await at.open();
   const path = await kept(page, survey("Tollgate Court (invented)"), demoRecord);
-  await opened(`${path}/walk/beds/rose-walk`, "Tollgate Court (invented)", page);
+  await opened(`${path}/survey/beds/rose-walk`, "Tollgate Court (invented)", page);
   await writeArea(page, "44");
   await saved(page);
   await expect.poll(() => areaKept(page, path)).toBe(44);
@@ -89,7 +89,7 @@ test("the answer follows an edit, and back leads back", async () => {
   await opened(path, "Tollgate Court (invented)", page);
   await page.getByRole("region", { name: "Answer", exact: true }).waitFor();
   const before = await readOut(page, "Answer");
-  await page.getByRole("link", { name: "Walk", exact: true }).click();
+  await page.getByRole("link", { name: "The survey, field by field" }).click();
   await page
     .getByRole("link", { name: /Beds and lawns/ })
     .first()
@@ -98,13 +98,13 @@ test("the answer follows an edit, and back leads back", async () => {
     .getByRole("link", { name: /Rose walk/ })
     .first()
     .click();
-  expect(new URL(page.url()).pathname).toBe(`${path}/walk/beds/rose-walk`);
+  expect(new URL(page.url()).pathname).toBe(`${path}/survey/beds/rose-walk`);
   await writeArea(page, "400");
   await saved(page);
   await page.getByRole("link", { name: "Answer", exact: true }).click();
   await expect.poll(() => readOut(page, "Answer"), { timeout: 20_000 }).not.toBe(before);
   await page.goBack();
-  expect(new URL(page.url()).pathname).toBe(`${path}/walk/beds/rose-walk`);
+  expect(new URL(page.url()).pathname).toBe(`${path}/survey/beds/rose-walk`);
   await page.getByLabel(/area/i).first().waitFor();
 });
 
@@ -112,9 +112,9 @@ test("two tabs: the second is told, nothing is overwritten, and both can be kept
   at.forgive(/412/);
   const page = await at.open();
   const path = await kept(page, survey("Brook Terrace (invented)"), demoRecord);
-  await opened(`${path}/walk/beds/rose-walk`, "Brook Terrace (invented)", page);
+  await opened(`${path}/survey/beds/rose-walk`, "Brook Terrace (invented)", page);
   await page.getByLabel(/area/i).first().waitFor();
-  const other = await at.beside(page, `${path}/walk/beds/rose-walk`);
+  const other = await at.beside(page, `${path}/survey/beds/rose-walk`);
   await other.getByLabel(/area/i).first().waitFor();
   await writeArea(page, "50");
   await saved(page);
@@ -133,7 +133,7 @@ test("what is typed while the server is away stays here, and goes when it is bac
   at.forgive(/ERR_FAILED|Failed to load/);
   const page = await at.open();
   const path = await kept(page, survey("Wallside (invented)"), demoRecord);
-  await opened(`${path}/walk/beds/rose-walk`, "Wallside (invented)", page);
+  await opened(`${path}/survey/beds/rose-walk`, "Wallside (invented)", page);
   await page.getByLabel(/area/i).first().waitFor();
   await page.route("**/api/**", (route) => route.abort());
   await writeArea(page, "45");
@@ -210,7 +210,7 @@ test("a record with faults lists them by row and changes nothing", async () => {
 test("a site is exported, taken out, and brought in elsewhere as the same site", async () => {
   const page = await at.open();
   const path = await kept(page, survey("Ferry Green (invented)"), demoRecord);
-  await opened(`${path}/walk/beds/rose-walk`, "Ferry Green (invented)", page);
+  await opened(`${path}/survey/beds/rose-walk`, "Ferry Green (invented)", page);
   await writeArea(page, "48");
   await saved(page);
   await page.getByRole("link", { name: "Versions", exact: true }).click();
@@ -259,7 +259,7 @@ test("no beds, sixty beds, long names and names from right to left", async () =>
   const many = await kept(page, survey(rightToLeft, sixty), demoRecord);
   await opened(many, rightToLeft, page);
   await expect.poll(() => readOut(page, "Answer"), { timeout: 30_000 }).toMatch(/kL/);
-  for (const place of ["", "/walk", "/weather", "/kept"]) {
+  for (const place of ["", "/walk", "/survey", "/weather", "/kept"]) {
     await opened(`${many}${place}`, rightToLeft, page);
     await page.waitForTimeout(500);
     expect(await hangsOver(page), place).toBeLessThanOrEqual(0);
@@ -271,7 +271,7 @@ test.each(["light", "dark"] as const)(
   async (colorScheme) => {
     const page = await at.open("", { colorScheme });
     const path = await kept(page, survey("Tollgate Court (invented)"), demoRecord);
-    for (const place of ["/weather", "/kept", "/walk"]) {
+    for (const place of ["/weather", "/kept", "/walk", "/survey"]) {
       await opened(`${path}${place}`, "Tollgate Court (invented)", page);
       await page.waitForTimeout(400);
       expect(await faultsByAxe(page), place).toEqual([]);

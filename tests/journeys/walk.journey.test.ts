@@ -119,6 +119,32 @@ test("a group starts, guesses, measures by touch, and the survey has what it rea
   ]);
 });
 
+test("a figure opens to its readings, and one that is left out counts no more", async () => {
+  const page = await at("stop/beds/front/area");
+  await page.evaluate(
+    (survey) => {
+      const row = { how: "rectangle", when: "2025-03-02T10:30", at: "beds[3].area_m2" };
+      const found = [
+        { ...row, id: "f1", readings: [16, 4], figure: 64, group: "g1", text: "16 | 4" },
+        { ...row, id: "f2", readings: [16, 6], figure: 96, group: "g2", text: "16 | 6" },
+      ];
+      const groups = ["Teasel", "Sorrel"].map((nickname, i) => ({ id: `g${i + 1}`, nickname }));
+      const beds = survey.beds.map((bed, i) => (i === 3 ? { ...bed, area_m2: 80 } : bed));
+      localStorage.setItem("harness", JSON.stringify({ ...survey, beds, found, groups }));
+    },
+    await surveyOf(page),
+  );
+  await page.goto(`${harness.address}?opened#stop/beds/front/area`);
+  await seen(page, /^80 m²$/).waitFor();
+  await page.getByText("How it was read, 2 readings").tap();
+  await seen(page, /Sorrel, 2 Mar 2025, 10:30: Rectangle, 16 | 6/).waitFor();
+  await press(page, "Leave it out: Sorrel");
+  await seen(page, /^64 m²$/).waitFor();
+  expect((await surveyOf(page)).beds[3]!.area_m2).toBeCloseTo(64, 9);
+  await press(page, "Count it again: Sorrel");
+  await seen(page, /^80 m²$/).waitFor();
+});
+
 test("shapes that cannot be are named, and not kept", async () => {
   const page = await at("stop/beds/front/area");
   await press(page, "No guess");
@@ -309,6 +335,8 @@ test("a photograph’s green is counted here and goes nowhere", async () => {
   const page = await at("stop/beds/front/cover");
   await press(page, "No guess");
   await press(page, "Leaf cover from a photograph");
+  // the page is being kept meanwhile, which asks for its files
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   const before = asked.length;
   await page
     .locator("input[type=file]")
@@ -501,6 +529,9 @@ test("the site drawing takes a tank’s place and is saved as SVG with its inks"
   const text = readFileSync(await (await coming).path(), "utf8");
   expect(text).toMatch(/^<svg [^>]*xmlns="http:\/\/www\.w3\.org\/2000\/svg"/);
   expect(text).toContain("Oval");
+  // what its numbers stand for goes with it
+  for (const { name } of [...school.beds, ...school.roofs, ...school.tanks, ...(school.taps ?? [])])
+    expect(text).toMatch(new RegExp(`\\d\\. ${name}<`));
   expect(text).not.toMatch(/var\(--|<!--/);
 });
 

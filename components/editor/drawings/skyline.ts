@@ -3,6 +3,7 @@ import type { Obstruction } from "../../../src/engine/grounds.ts";
 import { horizon, type SunInstant, skyView, sunPath } from "../../../src/engine/shade.ts";
 import { type Address, isFields, valueIn } from "../../../src/survey/edit/document.ts";
 import { drawingWords } from "../../../src/words/en/editor-drawings.ts";
+import { setStyle } from "../../look/set-style.ts";
 import type { Editing, Shown } from "../editing.ts";
 import { numberIn } from "./number-in.ts";
 
@@ -40,12 +41,12 @@ export function skyline({ draft }: Editing, at: Address): Shown {
           )}
         <line class="ground" x1="0" x2="360" y1="90" y2="90" />
       </svg>
-      ${[30, 60].map((y) => html`<span class="height" style="bottom: ${(100 * y) / up_deg}%">${y}°</span>`)}
+      ${[30, 60].map((y) => html`<span class="height" ${setStyle({ bottom: share(y, up_deg) })}>${y}°</span>`)}
       ${sunWord(summer, x, drawingWords.midsummer)} ${sunWord(winter, x, drawingWords.midwinter)}
     </div>
     <div class="compass" aria-hidden="true">
-      ${drawingWords.compass.map((word, quarter) => html`<span style="left: ${(100 * x(90 * quarter)) / round_deg}%">${word}</span>`)}
-      ${middle === 180 ? html`<span style="left: 100%">${drawingWords.compass[0]}</span>` : html`<span style="left: 100%">${drawingWords.compass[2]}</span>`}
+      ${drawingWords.compass.map((word, quarter) => compassWord(word, x(90 * quarter)))}
+      ${compassWord(drawingWords.compass[middle === 180 ? 0 : 2], round_deg)}
     </div>
     <figcaption>${words}</figcaption>
   </figure>`;
@@ -85,6 +86,14 @@ function sunLine(path: readonly SunInstant[], x: (azimuth_deg: number) => number
   return svg`<path class=${look} d=${d.join("")} />`;
 }
 
+function share(part: number, whole: number): string {
+  return `${(100 * part) / whole}%`;
+}
+
+function compassWord(word: string, left_deg: number) {
+  return html`<span ${setStyle({ left: share(left_deg, round_deg) })}>${word}</span>`;
+}
+
 /** The word stands over the highest point. */
 function sunWord(path: readonly SunInstant[], x: (azimuth_deg: number) => number, word: string) {
   const top = path.reduce<SunInstant | null>(
@@ -93,5 +102,9 @@ function sunWord(path: readonly SunInstant[], x: (azimuth_deg: number) => number
   );
   if (!top) return nothing;
   const height = Math.min(88, top.altitude_deg);
-  return html`<span class="sun-word" style="left: ${(100 * x(top.azimuth_deg)) / round_deg}%; bottom: ${(100 * height) / up_deg}%">${word}</span>`;
+  return html`<span
+    class="sun-word"
+    ${setStyle({ left: share(x(top.azimuth_deg), round_deg), bottom: share(height, up_deg) })}
+    >${word}</span
+  >`;
 }

@@ -1,4 +1,4 @@
-import { type Address, type Draft, pathOf } from "../../../src/survey/edit/document.ts";
+import { type Address, addressOfText, type Draft, keyOf, pathOf } from "../../../src/survey/edit/document.ts";
 import { patternOf } from "../../../src/survey/edit/sorts.ts";
 import { type Part, partAt, places, type Sheet } from "./screens.ts";
 
@@ -38,4 +38,10 @@ export function screenOf(document: Draft, address: Address): string {
   if (!found) return typeof section === "string" && partAt(section) ? section : "";
   if (!("list" in found.part)) return found.part.slug;
   return [found.part.slug, id, found.sheet].filter((part) => part !== "").join("/");
+}
+
+/** The screen of the field at a path such as `beds[2].area_m2`, and the field's key on it. */
+export function screenOfPath(document: Draft, path: string): { at: string; key: string } {
+  const address = addressOfText(document, path);
+  return { at: screenOf(document, address), key: keyOf(address) };
 }

@@ -9,7 +9,7 @@ import { figureSaid } from "../said.ts";
 import type { Traced } from "../trace/state.ts";
 import type { Aid, AidProps } from "./aid.ts";
 import { valueNamed } from "./values.ts";
-import "../trace/plan-panel.ts";
+import "../screens/later.ts";
 
 /** How near a point can be set on a plan, px of its picture: a finger on a screen a third as wide. Ours. */
 export const pointError_px = 3;
@@ -30,19 +30,31 @@ export function withTraced(entry: Entry, term: number, { known, corners }: Trace
   return set(set(set(entry, 1, [drawn]), 2, [String(pointError_px)]), 3, flat.length > 0 ? flat : [""]);
 }
 
+/** Tracing is fetched when somebody traces. */
+const loadPlan = () => import("../trace/plan-panel.ts");
+
 export const planAid: Aid = {
   fills: ["known-drawn", "point-error", "corner"],
   show: (props) => {
     const { walk, stop, entry, term, tell } = props;
-    return html`<gwb-plan-panel
-        .walk=${walk}
-        .stop=${stop}
-        .corners=${tracedIn(entry, term)}
-        @trace=${(event: CustomEvent<{ traced: Traced }>) => tell(withTraced(entry, term, event.detail.traced))}
-      ></gwb-plan-panel>
+    return html`<gwb-walk-later .load=${loadPlan} .back=${() => walk.go("round")}
+        ><gwb-plan-panel
+          .walk=${walk}
+          .stop=${stop}
+          .corners=${tracedIn(entry, term)}
+          .metresPerPixel=${scaleOf(props)}
+          @trace=${(event: CustomEvent<{ traced: Traced }>) => tell(withTraced(entry, term, event.detail.traced))}
+        ></gwb-plan-panel
+      ></gwb-walk-later>
       ${perimeter(props)}`;
   },
 };
+
+function scaleOf({ walk, entry, term }: AidProps): number | null {
+  const known_m = valueNamed(entry, term, "known", walk.typed);
+  const known_px = valueNamed(entry, term, "known-drawn", walk.typed);
+  return known_m && known_px ? known_m / known_px : null;
+}
 
 function perimeter({ walk, entry, term, outcome }: AidProps) {
   const known = valueNamed(entry, term, "known", walk.typed);

@@ -1,7 +1,7 @@
 import { html } from "lit";
 import type { TankShape } from "../../../src/survey/measuring/tank-volume.ts";
 import { wayOf } from "../../../src/survey/measuring/ways.ts";
-import { roofWordsDrawn, tankAidWords } from "../../../src/words/en/walk-aids.ts";
+import { drawnLabels, roofWordsDrawn, tankAidWords } from "../../../src/words/en/walk-aids.ts";
 import { slotLabel } from "../../../src/words/en/walk-slots.ts";
 import { cisternDrawing, divertDrawing } from "../drawings/pipes.ts";
 import { roofDrawing } from "../drawings/roof.ts";
@@ -23,12 +23,8 @@ export function labelOf(props: AidProps): (slot: string) => string {
   return (name) => {
     const slot = way?.slots.find((one) => one.name === name);
     const value = valueNamed(entry, term, name, walk.typed);
-    if (value === null || !slot)
-      return slot
-        ? slotLabel(wayAt(props), name)
-            .split(",")[0]!
-            .replace(/ to overflow.*/, "")
-        : "";
+    if (!slot) return "";
+    if (value === null) return drawnLabels[name] ?? slotLabel(wayAt(props), name);
     return slot.unit === "m" || slot.unit === "mm" || slot.unit === "°"
       ? walk.show(value, slot.unit)
       : String(value);

@@ -1,13 +1,16 @@
 import { svg } from "lit";
 
+/** An even scatter without a pattern. */
+const part = (i: number, step: number) => ((i + 1) * step) % 1;
+
 /** A ruler pushed down through mulch to the soil. */
 export function mulchDrawing(depth_mm: number | null, words: string) {
   const deep = Math.min(100, Math.max(8, depth_mm ?? 50));
   const top = 130 - deep;
-  const chips = Array.from({ length: 46 }, (_, i) => {
-    const x = 24 + ((i * 61) % 282);
-    const y = top + 4 + ((i * 37) % Math.max(1, deep - 8));
-    const turn = (i * 53) % 180;
+  const chips = Array.from({ length: 64 }, (_, i) => {
+    const x = 18 + 290 * part(i, 0.618034);
+    const y = top + 4 + Math.max(1, deep - 8) * part(i, 0.7548777);
+    const turn = 180 * part(i, 0.5698403);
     return svg`<path class="ink thin" transform="translate(${x} ${y}) rotate(${turn})" d="M-6 -2h12v4h-12z" />`;
   });
   return svg`<svg viewBox="0 0 330 176" width="330" height="176" aria-hidden="true">

@@ -27,38 +27,70 @@ export interface SitePlan {
   north: number;
 }
 
+interface Loose {
+  sort: PlacedArea["sort"];
+  name: string;
+  side: number;
+}
+
 /** Everything of a site on one plan in metres; what has no place yet stands in rows below it, to scale. */
 export function sitePlan(survey: Survey): SitePlan {
+  const { areas, loose } = areasOf(survey);
+  const rounds = pointsOf(survey);
+  const points = rounds.filter(({ isPlaced }) => isPlaced);
+  const placed = [...areas.flatMap(({ corners }) => corners), ...points.map(({ at }) => at)];
+  const west = Math.min(0, ...placed.map(([x]) => x));
+  const east = placed.length > 0 ? Math.max(...placed.map(([x]) => x)) : widthFor(loose);
+  const wide = Math.max(east - west, widthFor(loose));
+  const top = placed.length > 0 ? Math.min(...placed.map(([, y]) => y)) : 0;
+  const next = rowsBelow(west, top, wide);
+  for (const one of loose.sort((a, b) => b.side - a.side)) areas.push(squareAt(next(one.side), one));
+  for (const one of rounds.filter(({ isPlaced }) => !isPlaced)) {
+    const room = Math.max(one.across_m, wide / 7);
+    const [left, high] = next(room);
+    points.push({ ...one, at: [left + room / 2, high - room / 2] });
+  }
+  const all = [...areas.flatMap(({ corners }) => corners), ...points.map(({ at }) => at)];
+  return {
+    ...{ areas, points },
+    west: Math.min(...all.map(([x]) => x), 0),
+    east: Math.max(...all.map(([x]) => x), west + wide),
+    south: Math.min(...all.map(([, y]) => y), 0),
+    north: Math.max(...all.map(([, y]) => y), 0),
+  };
+}
+
+/** Beds and roofs: those with an outline, and the others as squares of their size. */
+function areasOf({ beds, roofs }: Survey): { areas: PlacedArea[]; loose: Loose[] } {
   const areas: PlacedArea[] = [];
-  const points: PlacedPoint[] = [];
-  const loose: { sort: "bed" | "roof"; name: string; side: number }[] = [];
-  const looseRound: { sort: "tank" | "tap"; name: string; across_m: number }[] = [];
-  const sorts = [
-    ...survey.beds.map((row) => ["bed", row] as const),
-    ...survey.roofs.map((row) => ["roof", row] as const),
-  ];
-  for (const [sort, { name, area_m2, outline_m }] of sorts) {
+  const loose: Loose[] = [];
+  const rows = [...beds.map((row) => ["bed", row] as const), ...roofs.map((row) => ["roof", row] as const)];
+  for (const [sort, { name, area_m2, outline_m }] of rows) {
     if (outline_m)
       areas.push({ sort, name, corners: outline_m.map(([x, y]): Corner => [x, y]), isPlaced: true });
     else loose.push({ sort, name, side: Math.sqrt(Math.max(0.1, area_m2 ?? 1)) });
   }
-  const rounds = [
-    ...survey.tanks.map((row) => ["tank", row, acrossOf(row.capacity_L)] as const),
-    ...(survey.taps ?? []).map((row) => ["tap", row, 0.6] as const),
+  return { areas, loose };
+}
+
+/** Tanks and taps, where they stand or with no place yet. */
+function pointsOf({ tanks, taps = [] }: Survey): PlacedPoint[] {
+  const rows = [
+    ...tanks.map((row) => ["tank", row, acrossOf(row.capacity_L)] as const),
+    ...taps.map((row) => ["tap", row, 0.6] as const),
   ];
-  for (const [sort, { name, at_m }, across_m] of rounds) {
-    if (at_m) points.push({ sort, name, at: [at_m[0], at_m[1]], across_m, isPlaced: true });
-    else looseRound.push({ sort, name, across_m });
-  }
-  const placed = [...areas.flatMap(({ corners }) => corners), ...points.map(({ at }) => at)];
-  const west = Math.min(0, ...placed.map(([x]) => x));
-  const east = placed.length > 0 ? Math.max(...placed.map(([x]) => x)) : widthFor(loose);
-  let y = placed.length > 0 ? Math.min(...placed.map(([, north]) => north)) : 0;
-  let x = west;
-  let row = 0;
-  const wide = Math.max(east - west, widthFor(loose));
+  return rows.map(([sort, { name, at_m }, across_m]) => ({
+    ...{ sort, name, across_m },
+    at: at_m ? [at_m[0], at_m[1]] : [0, 0],
+    isPlaced: at_m !== undefined,
+  }));
+}
+
+/** Deals out places in rows under the plan: the upper left corner of the next square of a side. */
+function rowsBelow(west: number, top: number, wide: number): (side: number) => Corner {
   const gap = wide / 40;
-  const next = (side: number): Corner => {
+  let [x, y, row] = [west, top, 0];
+  return (side) => {
     if (x > west && x + side > west + wide) {
       x = west;
       y -= row + gap;
@@ -70,33 +102,16 @@ export function sitePlan(survey: Survey): SitePlan {
     row = Math.max(row, side);
     return corner;
   };
-  for (const { sort, name, side } of loose.sort((a, b) => b.side - a.side)) {
-    const [left, top] = next(side);
-    areas.push({
-      sort,
-      name,
-      isPlaced: false,
-      corners: [
-        [left, top],
-        [left + side, top],
-        [left + side, top - side],
-        [left, top - side],
-      ],
-    });
-  }
-  for (const { sort, name, across_m } of looseRound) {
-    const room = Math.max(across_m, wide / 7);
-    const [left, top] = next(room);
-    points.push({ sort, name, across_m, isPlaced: false, at: [left + room / 2, top - room / 2] });
-  }
-  const all = [...areas.flatMap(({ corners }) => corners), ...points.map(({ at }) => at)];
-  return {
-    ...{ areas, points },
-    west: Math.min(...all.map(([one]) => one), 0),
-    east: Math.max(...all.map(([one]) => one), west + wide),
-    south: Math.min(...all.map(([, one]) => one), 0),
-    north: Math.max(...all.map(([, one]) => one), 0),
-  };
+}
+
+function squareAt([left, top]: Corner, { sort, name, side }: Loose): PlacedArea {
+  const corners: Corner[] = [
+    [left, top],
+    [left + side, top],
+    [left + side, top - side],
+    [left, top - side],
+  ];
+  return { sort, name, isPlaced: false, corners };
 }
 
 const widthFor = (loose: readonly { side: number }[]) =>

@@ -125,25 +125,24 @@ export class ThirstPanel extends NotesPanel {
 
   private key() {
     const { answers } = this;
+    const end = answers.length > 0 ? walkKey(thirstKey, answers)?.end : undefined;
+    const litres = end ? this.litres[(thirsts as readonly string[]).indexOf(end.is)] : null;
     return html`<gwb-walk-key
         .way=${"thirst-key"}
         .answers=${answers}
         .says=${thirstSaid}
         @answer=${(event: CustomEvent<{ answers: number[] }>) => this.keepNote("answers", event.detail.answers.join(","))}
       ></gwb-walk-key>
+      ${litres === null || litres === undefined ? nothing : html`<p>${litresWords.bedNeeds(this.walk.show(rough(litres), "L"))}</p>`}
       <div class="grow"></div>
       <div class="foot">
         <button
           class="main"
-          ?disabled=${!this.isEnded(answers)}
+          ?disabled=${!end}
           @click=${() => this.take({ how: "thirst-key", readings: answers, ...this.guessed })}
         >${measureWords.keepIt}</button>
         <button class="plain" @click=${() => this.keepNote("way", "")}>${measureWords.otherWay}</button>
       </div>`;
-  }
-
-  private isEnded(answers: readonly number[]): boolean {
-    return answers.length > 0 && endsAt(answers);
   }
 
   private list() {
@@ -162,7 +161,5 @@ export class ThirstPanel extends NotesPanel {
       </div>`;
   }
 }
-
-const endsAt = (answers: readonly number[]) => walkKey(thirstKey, answers)?.end != null;
 
 customElements.define("gwb-walk-thirst", ThirstPanel);

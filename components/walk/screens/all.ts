@@ -1,18 +1,31 @@
 import { html, type TemplateResult } from "lit";
 import type { Walk } from "../context.ts";
 import type { WalkList } from "../stops.ts";
-import "./add.ts";
-import "./check.ts";
 import "./later.ts";
 import "./round.ts";
 import "./start.ts";
-import "./stop.ts";
-import "./thing.ts";
 
 type Show = (walk: Walk, rest: string) => TemplateResult;
 
-/** Screens that are not on every walk come when they are first opened. */
+/** Screens whose code comes when they are first opened; the page's keeper has it on the machine by then. */
 const later: Readonly<Record<string, { load: () => Promise<unknown>; show: Show }>> = {
+  thing: {
+    load: () => import("./thing.ts"),
+    show: (walk, of) => html`<gwb-walk-thing class="place" .walk=${walk} .of=${of}></gwb-walk-thing>`,
+  },
+  stop: {
+    load: () => import("./stop.ts"),
+    show: (walk, key) => html`<gwb-walk-stop class="place" .walk=${walk} .key=${key}></gwb-walk-stop>`,
+  },
+  add: {
+    load: () => import("./add.ts"),
+    show: (walk, list) =>
+      html`<gwb-walk-add class="place" .walk=${walk} .list=${list as WalkList}></gwb-walk-add>`,
+  },
+  check: {
+    load: () => import("./check.ts"),
+    show: (walk) => html`<gwb-walk-check class="place" .walk=${walk}></gwb-walk-check>`,
+  },
   worth: {
     load: () => import("./worth.ts"),
     show: (walk) => html`<gwb-walk-worth class="place" .walk=${walk}></gwb-walk-worth>`,
@@ -43,11 +56,6 @@ const later: Readonly<Record<string, { load: () => Promise<unknown>; show: Show 
 export const screens: Readonly<Record<string, Show>> = {
   "": (walk) => html`<gwb-walk-start class="place" .walk=${walk}></gwb-walk-start>`,
   round: (walk) => html`<gwb-walk-round class="place" .walk=${walk}></gwb-walk-round>`,
-  thing: (walk, of) => html`<gwb-walk-thing class="place" .walk=${walk} .of=${of}></gwb-walk-thing>`,
-  stop: (walk, key) => html`<gwb-walk-stop class="place" .walk=${walk} .key=${key}></gwb-walk-stop>`,
-  add: (walk, list) =>
-    html`<gwb-walk-add class="place" .walk=${walk} .list=${list as WalkList}></gwb-walk-add>`,
-  check: (walk) => html`<gwb-walk-check class="place" .walk=${walk}></gwb-walk-check>`,
   ...Object.fromEntries(
     Object.entries(later).map(([name, { load, show }]): [string, Show] => [
       name,

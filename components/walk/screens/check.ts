@@ -62,9 +62,11 @@ export class CheckScreen extends Screen {
     </div>`;
   }
 
-  private gap({ code, thing, stop }: MissingHere) {
+  private gap({ at, code, thing, stop }: MissingHere) {
     const words = html`<span class="words"><bdi>${thing ?? checkWords.site}</bdi>: ${missingWords[code]}</span>`;
-    if (!stop) return html`<li class="answer">${words}</li>`;
+    const field = this.walk.fields?.(`at/${encodeURIComponent(at)}`);
+    if (!stop)
+      return html`<li>${field ? html`<a class="answer" href=${field}>${words}</a>` : html`<p class="answer">${words}</p>`}</li>`;
     return html`<li>
       <button class="answer" @click=${() => this.walk.go(`stop/${stop.key}`)}>
         ${words}<span class="end">${roundWords.minutes(stop.minutes)}</span>

@@ -2,6 +2,7 @@ import { css, html, nothing, svg } from "lit";
 import type { Corner } from "../../../src/survey/measuring/polygon.ts";
 import { drawingWords as words } from "../../../src/words/en/walk-more.ts";
 import { textWidth } from "../../charts/measure.ts";
+import { drawingFile } from "../drawings/drawing-file.ts";
 import { barLength_m, type SitePlan, sitePlan } from "../drawings/site-plan.ts";
 import { setField } from "../keep.ts";
 import { saveText } from "../save.ts";
@@ -231,15 +232,11 @@ export class DrawingScreen extends Screen {
     event.preventDefault();
   };
 
-  /** The drawing as a file of its own: its inks written into it. */
   private readonly save = (): void => {
-    const copy = this.renderRoot.querySelector(".sheet svg")!.cloneNode(true) as SVGSVGElement;
-    copy.setAttribute("xmlns", "http://www.w3.org/2000/svg");
-    const style = document.createElementNS("http://www.w3.org/2000/svg", "style");
-    style.textContent = paperInks;
-    copy.prepend(style);
-    const text = new XMLSerializer().serializeToString(copy).replace(/<!--[\s\S]*?-->/g, "");
-    saveText("site-drawing.svg", "image/svg+xml", text.replaceAll("var(--grey)", "#56615e"));
+    const { areas, points } = sitePlan(this.walk.survey);
+    const names = [...areas, ...points].map(({ name }) => name);
+    const drawing = this.renderRoot.querySelector<SVGSVGElement>(".sheet svg")!;
+    saveText("site-drawing.svg", "image/svg+xml", drawingFile(drawing, names));
   };
 }
 
@@ -252,10 +249,6 @@ function widthOf(corners: readonly Corner[]): number {
 function numberOf({ areas, points }: SitePlan, name: string): number {
   return [...areas, ...points].findIndex((one) => one.name === name) + 1;
 }
-
-const paperInks = `text { font: 13px Georgia, serif; fill: #22302f } .ink { fill: none; stroke: #22302f; stroke-width: 1.6 }
-.bed { fill: #e9e5da; stroke: #22302f; stroke-width: 1.4 } .roof { fill: url(#roof); stroke: #22302f; stroke-width: 1.4 }
-.loose { stroke-dasharray: 4 3 } .tank { fill: #0f6a8a; stroke: #22302f } .tap { fill: #fff; stroke: #22302f; stroke-width: 2 }`;
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

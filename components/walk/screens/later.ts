@@ -1,4 +1,4 @@
-import { html, LitElement } from "lit";
+import { html, LitElement, type PropertyValues } from "lit";
 import { laterWords } from "../../../src/words/en/walk-more.ts";
 import { walkStyles } from "../styles.ts";
 
@@ -26,8 +26,8 @@ class Later extends LitElement {
     this.missing = false;
   }
 
-  protected override firstUpdated(): void {
-    void this.fetchIt();
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has("load")) void this.fetchIt();
   }
 
   private readonly fetchIt = async (): Promise<void> => {

@@ -28,8 +28,11 @@ export class RoundScreen extends Screen {
         gap: 0.2rem 0.7rem;
         margin-top: 0.8rem;
       }
+      .lists section {
+        padding-top: 2rem;
+      }
       .list {
-        margin-top: 2rem;
+        margin-top: 0;
         padding-top: 0.45rem;
         border-top: 1.5px solid var(--rule);
         font-weight: 400;
@@ -159,6 +162,7 @@ export class RoundScreen extends Screen {
     return html`<h3 class="list">${roundWords.tools}</h3>
       <div class="tools">
         ${tools.map((tool) => html`<button class="plain" @click=${() => this.walk.go(tool)}>${words[tool]}</button>`)}
+        ${this.toFields("", roundWords.fields)}
         <button class="plain" @click=${() => this.walk.keepDraft({ nickname: "", route: "" })}>
           ${roundWords.leave}
         </button>

@@ -114,7 +114,8 @@ export class StartScreen extends Screen {
       return;
     }
     const mode = this.mode ?? this.walk.draft.mode;
-    this.walk.keepDraft({ nickname, mode, route: "round" });
+    // whoever came by a link to a stop goes on to it
+    this.walk.keepDraft({ nickname, mode, route: this.walk.draft.route || "round" });
   };
 }
 

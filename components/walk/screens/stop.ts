@@ -15,6 +15,7 @@ import { standsSaid, valueSaid } from "../said.ts";
 import { Screen } from "../screen.ts";
 import { doneBy, standingOf } from "../standing.ts";
 import { type Stop, stopsOf } from "../stops.ts";
+import { readingsPart } from "./readings.ts";
 import "../panels/all.ts";
 
 /** One stop: cautions the first time, then what it asks, then what was kept. */
@@ -40,6 +41,25 @@ export class StopScreen extends Screen {
         display: flex;
         flex: 1;
         flex-direction: column;
+      }
+      .readings {
+        margin-top: 1rem;
+      }
+      .readings summary {
+        display: inline-flex;
+        align-items: center;
+      }
+      .readings ul {
+        padding: 0;
+        list-style: none;
+      }
+      .readings li {
+        padding: 0.5rem 0;
+        border-bottom: 1px solid var(--hair);
+        overflow-wrap: anywhere;
+      }
+      .readings .left p {
+        color: var(--grey);
       }
     `,
   ];
@@ -136,6 +156,7 @@ export class StopScreen extends Screen {
             </section>`
           : nothing
       }
+      ${readingsPart(walk, stop)}
       <div class="grow"></div>
       <div class="foot">
         <button

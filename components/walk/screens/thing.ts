@@ -27,6 +27,9 @@ export class ThingScreen extends Screen {
         flex: 0 1 auto;
         margin-inline-start: auto;
       }
+      .further {
+        margin-top: 0.6rem;
+      }
       .done .end {
         color: var(--ink);
         text-decoration: underline;
@@ -51,6 +54,7 @@ export class ThingScreen extends Screen {
       <p class="of">${first ? listWords[first.list] : ""}</p>
       <h2 id="head" tabindex="-1"><bdi>${first?.name ?? walkWords.noSuchStop}</bdi></h2>
       <ul class="answers">${stops.map((stop) => this.line(stop))}</ul>
+      <p class="further">${this.toFields(this.of, roundWords.fieldsOfIt)}</p>
       <div class="grow"></div>
       ${
         next

@@ -62,6 +62,27 @@ export class TypeScreen extends Screen {
     this.keepNotes({ part, block: String(block), about: "" });
   }
 
+  /** The group's pace stands once on its sheet: typed in once, it is there for the next paced shape. */
+  private turnPaced(entry: Entry): void {
+    const kept = this.note("pace");
+    const paced = entry.paced ? null : kept ? (JSON.parse(kept) as string[][]) : [[""], [""]];
+    this.walk.keepStop("type", { entry: { ...entry, paced } });
+  }
+
+  private keepEntry(entry: Entry): void {
+    this.walk.keepStop("type", { entry });
+    if (entry.paced) this.keepNotes({ pace: JSON.stringify(entry.paced) });
+  }
+
+  private form(entry: Entry, term: number) {
+    return html`<gwb-walk-form
+      .entry=${entry}
+      .typed=${this.walk.typed}
+      .term=${term}
+      @entry=${(event: CustomEvent<{ entry: Entry }>) => this.keepEntry(event.detail.entry)}
+    ></gwb-walk-form>`;
+  }
+
   private blocks(part: WalkPart) {
     const all = blocksOf(part);
     const block = Number(this.note("block"));
@@ -100,11 +121,14 @@ export class TypeScreen extends Screen {
         .value=${live(at.guess)}
         @input=${(event: Event) => this.walk.keepStop("type", { guess: (event.target as HTMLInputElement).value })}
       />
-      <gwb-walk-form
-        .entry=${entry}
-        .typed=${this.walk.typed}
-        @entry=${(event: CustomEvent<{ entry: Entry }>) => this.walk.keepStop("type", { entry: event.detail.entry })}
-      ></gwb-walk-form>
+      ${
+        part === "areas"
+          ? html`<button class="plain" aria-pressed=${entry.paced !== null} @click=${() => this.turnPaced(entry)}>
+              ${measureWords.inPaces}
+            </button>`
+          : nothing
+      }
+      ${entry.paced ? this.form(entry, -1) : nothing} ${this.form(entry, 0)}
       <div class="result" role="status">
         ${
           read.outcome && "impossible" in read.outcome

@@ -4,7 +4,7 @@ import { traceWords } from "../../../src/words/en/walk-trace.ts";
 import { base, pressable } from "../../look/base.ts";
 import type { Walk } from "../context.ts";
 import type { Stop } from "../stops.ts";
-import type { Traced } from "./state.ts";
+import { inPixels, type Traced } from "./state.ts";
 import "./trace.ts";
 
 /**
@@ -13,6 +13,7 @@ import "./trace.ts";
  * @property walk
  * @property stop
  * @property corners what is traced of this shape
+ * @property metresPerPixel the plan's scale; null until the known length is written
  * @fires trace `{ traced }`
  */
 export class PlanPanel extends LitElement {
@@ -20,12 +21,14 @@ export class PlanPanel extends LitElement {
     walk: { attribute: false },
     stop: { attribute: false },
     corners: { attribute: false },
+    metresPerPixel: { attribute: false },
     setting: { state: true },
   };
 
   declare walk: Walk;
   declare stop: Stop;
   declare corners: readonly Corner[];
+  declare metresPerPixel: number | null;
   declare setting: "known" | "corners" | null;
 
   static override styles = [
@@ -51,6 +54,7 @@ export class PlanPanel extends LitElement {
   constructor() {
     super();
     this.corners = [];
+    this.metresPerPixel = null;
     this.setting = null;
   }
 
@@ -82,8 +86,24 @@ export class PlanPanel extends LitElement {
         .picture=${this.key}
         .setting=${setting}
         .traced=${this.traced(known)}
+        .outlines=${this.outlines()}
         @trace=${this.take}
       ></gwb-walk-trace>`;
+  }
+
+  /** Shapes traced before on this plan, to snap to. */
+  private outlines(): Corner[][] {
+    const { survey, store } = this.walk;
+    const { list, id } = this.stop;
+    const height_px = Number(store.read(`${this.key}/height`) ?? 0);
+    const scale = this.metresPerPixel;
+    if (scale === null || height_px === 0) return [];
+    const beside = { beds: survey.beds, roofs: survey.roofs };
+    return (["beds", "roofs"] as const).flatMap((kind) =>
+      beside[kind]
+        .filter((one) => one.outline_m && !(kind === list && one.id === id))
+        .map(({ outline_m }) => inPixels(outline_m!, scale, height_px)),
+    );
   }
 
   private last: { key: string; traced: Traced } | null = null;

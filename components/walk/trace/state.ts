@@ -72,6 +72,15 @@ export function inMetres(corners: readonly Corner[], metresPerPixel: number, hei
   return corners.map(([x, y]) => [round(x * metresPerPixel), round((height_px - y) * metresPerPixel)]);
 }
 
+/** Metres of an outline as pixels of the picture again. */
+export function inPixels(
+  outline_m: readonly (readonly number[])[],
+  metresPerPixel: number,
+  height_px: number,
+): Corner[] {
+  return outline_m.map(([x = 0, y = 0]) => [x / metresPerPixel, height_px - y / metresPerPixel]);
+}
+
 /** A view of the picture: how large it is shown and what of it. */
 export interface View {
   scale: number;

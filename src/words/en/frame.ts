@@ -17,6 +17,7 @@ export const frameWords = {
   placeNames: {
     answer: "Answer",
     walk: "Walk",
+    survey: "The survey, field by field",
     thirst: "Thirst",
     tanks: "Roofs and tanks",
     rounds: "Rounds",
@@ -47,9 +48,15 @@ export const frameWords = {
         ? "One thing about the weather stands in the way"
         : `${count} things about the weather stand in the way`,
   },
-  toWalk: "Go to the survey",
+  toSurvey: "Go to the survey",
   toWeather: "Go to the weather",
   more: (count: number) => `and ${count} more`,
+} as const;
+
+/** Between the survey's fields and the walk that measures them. */
+export const surveyPlaceWords = {
+  walk: "Measure the grounds on the walk",
+  measure: "Measure it on the walk",
 } as const;
 
 /** How it stands with what was typed. */

@@ -72,6 +72,25 @@ export const givenWords: Readonly<Record<string, string>> = {
   share: "Share",
 };
 
+/** What stands at a length on a drawing until it is measured, where the blank's own label is long. */
+export const drawnLabels: Readonly<Record<string, string>> = {
+  depth: "depth",
+  across: "across",
+  length: "length",
+  width: "width",
+  height: "height",
+  bottom: "across",
+  top: "across",
+  girth: "round",
+  rise: "rise",
+  run: "run",
+  slope: "up the slope",
+  pitch: "pitch",
+  drop: "drop",
+  "pipe-length": "length",
+  "pipe-across": "across",
+};
+
 /** Under the drawing of a tank, by what is asked. */
 export const tankAidWords: Readonly<Record<string, string>> = {
   capacity: "Depth: from the floor to the overflow.",

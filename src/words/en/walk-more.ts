@@ -39,6 +39,17 @@ export const addWords = {
   wants: { name: "It needs a name.", guess: "Write the guess as a number above 0." },
 } as const;
 
+export const readingsWords = {
+  heading: (rows: number) => (rows === 1 ? "How it was read" : `How it was read, ${count(rows)} readings`),
+  hint: "The figure is worked out from the readings that count. What is left out stays in the notebook.",
+  nobody: "no group",
+  left: "left out",
+  leave: "Leave it out",
+  count: "Count it again",
+  pressFor: (press: string, group: string) => `${press}: ${group}`,
+  joined: (shape: string, isAdded: boolean) => `${isAdded ? " and " : " less "}${shape.toLowerCase()}`,
+} as const;
+
 export const checkWords = {
   heading: "Before you walk on",
   complete: (filled: number, asked: number, share: string) =>

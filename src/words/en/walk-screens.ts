@@ -80,6 +80,8 @@ export const roundWords = {
   typeIn: "Type in a sheet",
   sheets: "Blank sheets to print",
   teacher: "For teachers",
+  fields: "The survey, field by field",
+  fieldsOfIt: "Every field of it, to be typed",
   leave: "Another group takes this machine",
 } as const;
 

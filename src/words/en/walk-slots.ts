@@ -28,7 +28,7 @@ const labels: Readonly<Record<string, string>> = {
   paces: "Paces over it",
   number: "How many",
   canopy: "Width of the leaves",
-  answer: "Answer",
+  answer: "Letters of your answers",
   "points-on-planting": "Points on each planting",
   "from-to-planting": "From, to, planting number",
   judged: "Cover, by the nearest picture",

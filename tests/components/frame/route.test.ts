@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type Route, readRoute, sitePath, writeRoute } from "../../../components/frame/route.ts";
+import { fieldPath, type Route, readRoute, sitePath, writeRoute } from "../../../components/frame/route.ts";
 
 test.each<[string, Route]>([
   ["/", { screen: "start" }],
@@ -20,4 +20,10 @@ test.each(["/nowhere", "/first/more", "/site", "/site/%zz", "/demo/x"])("%s lead
 test("an id of any letters keeps to its place in the path", () => {
   const path = sitePath("a/b ü", "walk", "beds");
   expect(readRoute(path)).toEqual({ screen: "site", id: "a/b ü", place: "walk", rest: "beds" });
+});
+
+test("a field of the survey has an address of its own", () => {
+  const path = fieldPath("ab12", "beds[0].area_m2");
+  expect(readRoute(path)).toMatchObject({ place: "survey", rest: "at/beds%5B0%5D.area_m2" });
+  expect(fieldPath("ab12", "")).toBe("/site/ab12/survey");
 });

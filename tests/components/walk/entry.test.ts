@@ -50,6 +50,12 @@ describe("what is typed becomes readings", () => {
     );
   });
 
+  test("answers of a key are typed by the letters of the sheet", () => {
+    const read = readEntry(filled("soil-feel", [["B", "b", "C"]]), metric);
+    expect(read.readings).toEqual([1, 1, 2]);
+    expect(readText("B", wayOf("catch-cans")!.slots[0]!, metric)).toEqual({ wrong: "unreadable" });
+  });
+
   test("units are understood, and US ones where they are set", () => {
     const slot = wayOf("rectangle")!.slots[0]!;
     expect(readText("12 ft", slot, metric)).toBeCloseTo(3.6576, 9);

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { newFaults } from "../../../components/walk/faults.ts";
-import { keepTaken, setField, withGroup } from "../../../components/walk/keep.ts";
+import { countReading, keepTaken, setField, withGroup } from "../../../components/walk/keep.ts";
 import { doneBy, standingOf } from "../../../components/walk/standing.ts";
 import { type Stop, stopsOf } from "../../../components/walk/stops.ts";
 import { readSurvey } from "../../../src/survey/read.ts";
@@ -46,6 +46,17 @@ describe("what is taken is kept as read, and stands in its field", () => {
     survey = taken(survey, "beds/front/area", "rectangle", [16, 4]);
     expect(survey.beds[3]!.area_m2).toBeCloseTo(64, 9);
     expect(survey.found!.map(({ used }) => used)).toEqual([false, true]);
+  });
+
+  test("a measuring that is left out counts no more, in every field that it filled, and can be counted again", () => {
+    let survey = taken(fresh(), "beds/kitchen/area", "raised-beds", [8, 3, 2, 0.5]);
+    survey = taken(survey, "beds/kitchen/area", "raised-beds", [8, 3, 2, 0.3], "g2");
+    expect(survey.beds[2]!.rootDepth_m).toBeCloseTo(0.4, 9);
+    const second = survey.found!.find(({ group }) => group === "g2")!;
+    const left = countReading(survey, second, false);
+    expect(left.beds[2]!.rootDepth_m).toBeCloseTo(0.5, 9);
+    expect(left.found!.filter(({ used }) => used === false).every(({ group }) => group === "g2")).toBe(true);
+    expect(countReading(left, left.found!.find(({ group }) => group === "g2")!, true)).toEqual(survey);
   });
 
   test("what was entered by hand elsewhere stays as entered", () => {

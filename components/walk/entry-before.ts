@@ -8,10 +8,11 @@ const numbers = new Intl.NumberFormat("en", { maximumSignificantDigits: 12, useG
 
 /**
  * A fresh entry for a way. For the water in a tank whose size was taped before, its measures stand in it already
- * and only the depth is blank.
+ * and only the depth is blank; on a plan, the known length of the shape traced last.
  */
 export function entryBefore(survey: Survey, stop: Stop, way: string): Entry {
   const fresh = entryFor(way);
+  if (way === "plan") return withKnown(fresh, survey);
   if (stop.kind !== "level" && stop.kind !== "outlet") return fresh;
   const row = (survey.found ?? [])
     .filter(({ at, how }) => at.startsWith(`tanks[${stop.index}].`) && readHow(how)?.terms[0]?.way === way)
@@ -23,4 +24,14 @@ export function entryBefore(survey: Survey, stop: Stop, way: string): Entry {
     name === "depth" ? "" : `${numbers.format(row.readings[s]!)} ${slots[s]!.unit}`,
   ]);
   return { paced: null, terms: [{ sign: 1, way, texts }] };
+}
+
+function withKnown(fresh: Entry, { found = [] }: Survey): Entry {
+  const known_m = found.filter(({ how }) => how === "plan").at(-1)?.readings[0];
+  const [term] = fresh.terms;
+  if (known_m === undefined || !term) return fresh;
+  return {
+    ...fresh,
+    terms: [{ ...term, texts: [[`${numbers.format(known_m)} m`], ...term.texts.slice(1)] }],
+  };
 }
