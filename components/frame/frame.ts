@@ -7,6 +7,7 @@ import type { App } from "./app.ts";
 import { head, toSheet } from "./head.ts";
 import { keepDemo } from "./keep-demo.ts";
 import { frameLook, sheetLook } from "./look.ts";
+import { placeNamed } from "./places.ts";
 import { type Route, sitePath } from "./route.ts";
 import { Router } from "./router.ts";
 import { Compute } from "./work/compute.ts";
@@ -62,6 +63,7 @@ export class Frame extends LitElement {
   private async show(route: Route, isNew: boolean): Promise<void> {
     const before = this.route;
     this.route = route;
+    if (route.screen === "site" && before?.screen !== "site") this.fetchAhead(route.place);
     if (!this.loaded.has(route.screen)) {
       await screens[route.screen]();
       this.loaded = new Set([...this.loaded, route.screen]);
@@ -72,6 +74,14 @@ export class Frame extends LitElement {
     await this.updateComplete;
     scrollTo({ top: 0, behavior: "instant" });
     this.toSheet();
+  }
+
+  /** What a site needs is fetched all at once, not one after another; what fails is fetched again where it is used. */
+  private fetchAhead(place: string): void {
+    void placeNamed(place)
+      ?.load()
+      .catch(() => null);
+    void this.compute.ask({ kind: "warm" }).catch(() => null);
   }
 
   private readonly toSheet = (): void => toSheet(this.renderRoot as ShadowRoot);

@@ -35,6 +35,8 @@ export type AnswerWidth = Pick<SpreadOutcome, "draws" | "giveUp_kL_year" | "need
 export type Ask =
   | { kind: "answer"; survey: object; weather: WeatherOf }
   | { kind: "explain"; address: string; units: UnitSystem }
+  /** Loads what works an answer out, before it is asked for. */
+  | { kind: "warm" }
   /** These read the answer last worked out. */
   | { kind: "thirst" }
   | { kind: "width" }
@@ -48,6 +50,7 @@ export type Wrong = "survey" | "weather";
 
 export interface Answers {
   answer: { view: AnswerView } | { wrong: Wrong; faults: readonly ToldFault[] };
+  warm: null;
   explain: { working: Working | null };
   /** null while nothing is worked out. */
   thirst: { view: ThirstView | null };

@@ -14,6 +14,9 @@ async function carryOut(ask: Ask, tell: Tell, isOvertaken: () => boolean): Promi
       const { answerOf } = await import("./answer.ts");
       return tell(answerOf(ask.survey, ask.weather), true);
     }
+    case "warm":
+      await import("./answer.ts");
+      return tell(null, true);
     case "explain": {
       const { workingOf } = await import("./workings.ts");
       return tell({ working: workingOf(ask.address, ask.units) }, true);
