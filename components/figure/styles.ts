@@ -96,8 +96,15 @@ export const figureStyles = css`
       columns: 1;
     }
   }
+  /* what stands open is printed: a reader shows its working on paper by opening it */
   @media print {
     .sums {
+      padding-block: 0 1mm;
+      background: none;
+      break-inside: avoid;
+    }
+    .own-page,
+    .trail {
       display: none;
     }
   }

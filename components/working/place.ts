@@ -43,10 +43,6 @@ export class WorkingPlace extends AnsweredPlace {
         display: none;
       }
       @media print {
-        .sums {
-          display: block;
-          background: none;
-        }
         .ways-on {
           display: none;
         }

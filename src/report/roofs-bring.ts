@@ -32,7 +32,7 @@ export interface RoofBrings {
 export function roofsBring(worked: WorkedOut): RoofBrings[] {
   const { ready, survey, weather, outcome } = worked;
   const { rain_mm, calendar } = weather;
-  const days = daysByMonth(calendar.firstDay, calendar.days);
+  const days = daysByMonth(calendar);
   const inYear = (litres: number) => perYear(litres, outcome.days);
   return ready.grounds.roofs.map((roof, k) => {
     const group = ready.tanks.find(({ group: { members } }) =>

@@ -162,10 +162,10 @@ function total(values: Float64Array): number {
 }
 
 /** A week of each calendar month, mean over the record. */
-function meanWeeks(values: Float64Array, { firstDay, days, month }: Calendar): number[] {
+function meanWeeks(values: Float64Array, calendar: Calendar): number[] {
   const sums = new Float64Array(12);
-  for (let i = 0; i < days; i++) sums[month[i]!]! += values[i]!;
-  return weekly(sums, daysByMonth(firstDay, days));
+  for (let i = 0; i < calendar.days; i++) sums[calendar.month[i]!]! += values[i]!;
+  return weekly(sums, daysByMonth(calendar));
 }
 
 /** Each month has its own middle, dry and wet one: the driest July and the driest May are not of one year. */

@@ -1,4 +1,5 @@
 import type { SiteRun } from "../engine/site-run.ts";
+import type { Calendar } from "../engine/weather/series.ts";
 import { perYear } from "../engine/years.ts";
 import type { Survey } from "../survey/survey.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
@@ -17,12 +18,10 @@ import type { WorkedOut } from "./work-out.ts";
 /** A tenth of a year's need: what is closer is not called too little. */
 const NEAR_SHARE = 0.1;
 
-const MS_PER_DAY = 86_400_000;
-
 /** Days that a record has of each calendar month. */
-export function daysByMonth(firstDay: number, days: number): number[] {
+export function daysByMonth({ month }: Calendar): number[] {
   const count = new Array<number>(12).fill(0);
-  for (let i = 0; i < days; i++) count[new Date((firstDay + i) * MS_PER_DAY).getUTCMonth()]! += 1;
+  for (const m of month) count[m]! += 1;
   return count;
 }
 
@@ -32,11 +31,10 @@ export function weekly(byMonth: ArrayLike<number>, days: readonly number[]): num
 }
 
 /** Mean rain of a week by calendar month, over the days that the record has. */
-export function rainByMonth(firstDay: number, rain_mm: ArrayLike<number>): number[] {
+function rainByMonth(calendar: Calendar, rain_mm: ArrayLike<number>): number[] {
   const sum = new Array<number>(12).fill(0);
-  for (let i = 0; i < rain_mm.length; i++)
-    sum[new Date((firstDay + i) * MS_PER_DAY).getUTCMonth()]! += rain_mm[i]!;
-  return weekly(sum, daysByMonth(firstDay, rain_mm.length));
+  for (let i = 0; i < rain_mm.length; i++) sum[calendar.month[i]!]! += rain_mm[i]!;
+  return weekly(sum, daysByMonth(calendar));
 }
 
 export function bedView(worked: WorkedOut, report: GroundsReport, index: number): BedView {
@@ -44,7 +42,7 @@ export function bedView(worked: WorkedOut, report: GroundsReport, index: number)
   const bed = survey.beds[index]!;
   const row = report.beds[index]!;
   const run = outcome.beds[index]!;
-  const days = daysByMonth(weather.calendar.firstDay, outcome.days);
+  const days = daysByMonth(weather.calendar);
   let short_L = 0;
   let beyond_L = 0;
   run.habitByMonth_L?.forEach((today, m) => {
@@ -182,7 +180,7 @@ export function toView(
     },
     beds,
     unknown: beds.filter((b) => mains.todayUnknown.includes(b.id)),
-    rain_mm_week: rainByMonth(weather.calendar.firstDay, weather.rain_mm),
+    rain_mm_week: rainByMonth(weather.calendar, weather.rain_mm),
     tanks,
     years: mains.byYear.map((y) => y.year),
     draws: namesOf(survey.draws),
