@@ -32,7 +32,7 @@ export function entry({ typed, acts }: Screen, of: EntryOf): TemplateResult {
     const now = (event.target as HTMLInputElement).value;
     const value = readAmount(now);
     const right = allowed(of, value);
-    acts.typed(of.field, isDone && right ? null : now);
+    acts.typed(of.field, isDone && right ? null : now, right);
     if (right) of.take(value ?? null, isDone);
   };
   const about = [...(of.hint ? [`${of.field}-hint`] : []), ...(isRight ? [] : [`${of.field}-fault`])].join(

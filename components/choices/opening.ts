@@ -43,9 +43,9 @@ export function cellFigure(
 }
 
 /** The working below a row, where one of its figures is open. */
-export function openedBelow({ explain, open, acts }: Screen, row: string, columns: number) {
+export function openedBelow({ choices, explain, open, acts }: Screen, row: string, columns: number) {
   if (open?.row !== row) return nothing;
   return html`<tr class="opened"><td colspan=${columns}>
-    <gwb-opened .at=${open.at} .explain=${explain} @gwb-close=${() => acts.open(null)}></gwb-opened>
+    <gwb-opened .at=${open.at} .of=${choices} .explain=${explain} @gwb-close=${() => acts.open(null)}></gwb-opened>
   </td></tr>`;
 }

@@ -20,15 +20,15 @@ export interface Drawing {
 
 /** What people do on the screen. */
 export interface Acts {
-  /** Money of the survey alone: redrawn at once. */
-  money(survey: Survey, isDone: boolean): void;
+  /** Money of the survey alone: redrawn at once. @param change of the survey as it stands by then */
+  money(change: (survey: Survey) => Survey, isDone: boolean): void;
   /** Anything else of the survey: worked out anew. */
-  water(survey: Survey): void;
+  water(change: (survey: Survey) => Survey): void;
   state(change: Partial<ScreenState>): void;
   stopDraws(): void;
   drawOn(draws: number): void;
   /** Text as typed in a field while somebody is in it, or while it is no number; null: as the survey has it. */
-  typed(field: string, text: string | null): void;
+  typed(field: string, text: string | null, isRight: boolean): void;
   /** Opens a figure of a table, and closes the one open before; null: closes it. */
   open(cell: OpenCell | null): void;
 }

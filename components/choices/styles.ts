@@ -226,6 +226,20 @@ export const choicesStyles = css`
   .scroll {
     container-type: inline-size;
   }
+  .ruled td {
+    white-space: nowrap;
+  }
+  .ruled .text,
+  .ruled.ban td,
+  .ruled .opened td {
+    white-space: normal;
+  }
+  .ruled td.text {
+    min-width: 11rem;
+  }
+  gwb-plate + p {
+    margin-top: 1.2rem;
+  }
   .ruled .opened td {
     border-top: 0;
     padding: 0;

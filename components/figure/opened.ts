@@ -12,18 +12,21 @@ import { sums } from "./sums.ts";
  * in turn, with a way back.
  *
  * @property at address of the working
+ * @property of what the figures are of: with another the workings are asked for anew
  * @property explain hands out workings by address
  * @fires gwb-close when Escape is pressed
  */
 export class Opened extends LitElement {
   static override properties = {
     at: { attribute: false },
+    of: { attribute: false },
     explain: { attribute: false },
     trail: { state: true },
     isAsked: { state: true },
   };
 
   declare at: string | undefined;
+  declare of: unknown;
   declare explain: Explain | undefined;
   /** Workings from the first opened to the one shown. */
   declare private trail: readonly Working[];
@@ -52,10 +55,17 @@ export class Opened extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has("at") && this.at !== undefined) {
+    if (this.at === undefined) return;
+    if (changed.has("at")) {
       this.trail = [];
       void this.follow(this.at);
-    }
+    } else if (changed.has("of")) void this.renew(this.at);
+  }
+
+  /** The same figure once its numbers have changed. */
+  private async renew(at: string): Promise<void> {
+    const next = await this.explain?.(at);
+    if (this.at === at && next) this.trail = [next];
   }
 
   protected override render() {

@@ -1,3 +1,4 @@
+import type { Frame } from "../engine/frame.ts";
 import { dryAndWetYear, points } from "../engine/give-up.ts";
 import { type BanBed, banByRain, banOnTank } from "../engine/mains-ban.ts";
 import { drawsOnTank } from "../engine/prepare.ts";
@@ -142,11 +143,6 @@ function tankRow(
   const { days } = frame.weather.calendar;
   const kL_year = (litres: number) => perYear(litres, days) / 1000;
   const limit = limitOf(tank.inputs, tank.tank, enough.most_L, frame);
-  const withRoof = (share: number) => {
-    const inflow_L = tank.inputs.inflow_L.map((litres) => litres * share);
-    const [point] = sizeCurve({ ...tank.inputs, inflow_L }, tank.tank, [tank.capacity_L], frame);
-    return kL_year(total_L(point!.saved));
-  };
   const sizes = [...new Set([0, tank.capacity_L, ...marked(tank, enough.capacity_L).keys()])].sort(
     (a, b) => a - b,
   );
@@ -161,12 +157,26 @@ function tankRow(
     moreTank_kL_year: kL_year(limit.moreTank_L),
     moreRoof_kL_year: kL_year(limit.moreRoof_L),
     moreDemand_kL_year: kL_year(limit.moreDemand_L),
-    byRoof: times.map((share) => ({ times: share, saved_kL_year: withRoof(share) })),
+    byRoof: times.map((share) => ({
+      times: share,
+      saved_kL_year: kL_year(total_L(withRoof(tank, share, frame).with.saved)),
+    })),
     ban: sizes.map((capacity_L) => ({
       capacity_L,
       beds: banOnTank(tank.inputs, tank.tank, capacity_L).map((bed) => banRow(bed, days)),
     })),
   };
+}
+
+/** The tank at its size with another share of its roof, and the same without a tank. */
+export function withRoof(
+  { inputs, tank, capacity_L }: Looked,
+  share: number,
+  frame: Frame,
+): { with: SizePoint; without: SizePoint } {
+  const inflow_L = inputs.inflow_L.map((litres) => litres * share);
+  const [without, point] = sizeCurve({ ...inputs, inflow_L }, tank, [0, capacity_L], frame);
+  return { with: point!, without: without! };
 }
 
 function banRow({ id, stressDays, longestDry_days }: BanBed, days: number): BanRow {
@@ -179,12 +189,16 @@ function banRow({ id, stressDays, longestDry_days }: BanBed, days: number): BanR
 }
 
 /** Beds of the plan that no tank waters and that are watered today. */
-function rainOnly({ valuer, worked, plan }: ChoicesContext): BanRow[] {
-  const { days } = worked.weather.calendar;
+function rainOnly(context: ChoicesContext): BanRow[] {
+  const { days } = context.worked.weather.calendar;
+  return bedsOnRain(context).map((bed) => banRow(bed, days));
+}
+
+export function bedsOnRain({ valuer, worked, plan }: ChoicesContext): BanBed[] {
   return worked.survey.beds.flatMap((_, place) => {
     const variant = valuer.evaluator.bed(place, plan);
     const { supply } = variant.bed.watering;
     if (supply === "none" || supply === "other" || drawsOnTank(variant.bed)) return [];
-    return banRow(banByRain(variant), days);
+    return banByRain(variant);
   });
 }

@@ -58,7 +58,7 @@ const customary: Amounts = {
   size: (litres) => `${whole.format(fromSI(litres, "L", "gal")!)} gal`,
   area: (m2) => `${whole.format(rough(fromSI(m2, "m²", "ft²")!))} ft²`,
   depth: (mm) => tenth.format(inches(mm)),
-  depthUnit: "in",
+  depthUnit: "inches",
   layer: (mm) => `${whole.format(inches(mm))} in`,
   fineDepth: (mm) => `${hundredth.format(inches(mm))} in`,
   volume: "1,000 gallons",

@@ -90,6 +90,79 @@ test("a committee member goes from the survey to the printed brief", async () =>
   }
 }, 90_000);
 
+test("a figure opens below its line or its row, its numbers open further, and Escape closes it", async () => {
+  const page = await open();
+  await page.locator(".headline gwb-figure button").first().click();
+  const sums = page.locator(".headline gwb-figure .sums");
+  await sums.getByText("Mains water given up a year: watering to need alone").waitFor();
+  await sums.getByRole("button", { name: "1,894 kL" }).click();
+  await sums.getByRole("button", { name: /^Back to: Mains water given up/ }).waitFor();
+  await page.keyboard.press("Escape");
+  await sums.waitFor({ state: "detached" });
+
+  const money = page.locator("#money");
+  const cistern = money
+    .getByRole("row")
+    .filter({ has: page.getByRole("rowheader", { name: "Mend the running cistern" }) });
+  await cistern.getByRole("button", { name: "$4,610" }).focus();
+  await page.keyboard.press("Enter");
+  const opened = money.locator("gwb-opened");
+  await opened.getByText("Present value of “Mend the running cistern”").waitFor();
+  await opened.getByText(/day one: −\$180\.00/).waitFor();
+  await opened
+    .getByRole("listitem")
+    .filter({ hasText: /^\s*year 8: / })
+    .getByRole("button")
+    .click();
+  await opened.getByText(/money later counts less/).waitFor();
+  await opened.getByRole("button", { name: /^Back/ }).click();
+  await opened.locator(".sums").press("Escape");
+  expect(await opened.count()).toBe(0);
+
+  const weather = page.locator("#weather");
+  await weather
+    .getByRole("row", { name: /A fifth less rain/ })
+    .getByRole("button", { name: /mm$/ })
+    .click();
+  await weather.getByText("Rain; A fifth less rain").waitFor();
+}, 60_000);
+
+test("a quote changed while its working is open changes the working too", async () => {
+  const page = await open();
+  const money = page.locator("#money");
+  const row = money
+    .getByRole("row")
+    .filter({ has: page.getByRole("rowheader", { name: "Mend the running cistern" }) });
+  await row.getByRole("button", { name: "$180", exact: true }).click();
+  await money.locator("gwb-opened").getByText("What “Mend the running cistern” costs on day one").waitFor();
+  const cistern = line(page, "Mend the running cistern");
+  await cistern.getByText("Quote: $180").click();
+  await cistern.getByLabel("Price").fill("240");
+  await money.locator("gwb-opened .result").getByText("$240.00").first().waitFor();
+});
+
+test("gallons and inches where they are wanted, in the brief too", async () => {
+  const page = await open({}, "?units=us");
+  await page
+    .getByText(/gives up 101,000 gallons/)
+    .or(page.getByText("101,000 gallons"))
+    .first()
+    .waitFor();
+  const brief = (await page.locator(".paper").textContent())!;
+  expect(brief).toMatch(/could fall from [\d,]+ to [\d,]+ gallons a year/);
+  expect(brief).not.toMatch(/\bkL\b/);
+  const tables = page.getByText("Every table as a CSV file");
+  await tables.click();
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "sizes", exact: true }).click();
+  const csv = await (await download).createReadStream().then(async (stream) => {
+    let text = "";
+    for await (const part of stream) text += String(part);
+    return text;
+  });
+  expect(csv.split("\n")[0]).toContain("capacity_gal");
+});
+
 test("a link opens the same plan, budget and tank", async () => {
   const page = await open();
   await page.getByLabel("Budget in all").fill("100");

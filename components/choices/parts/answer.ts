@@ -35,23 +35,31 @@ function sides(screen: Screen) {
   if (!noMoreThanToday) return nothing;
   const words = choicesPage.sides;
   const plan = setKeyOf(choices.shares.map(({ id }) => id));
-  const row = (of: { key: string; name: string; kL: number; at: string; middle: number | null }) => html`<tr>
+  const row = (of: {
+    key: string;
+    name: string;
+    kL: number;
+    at: string;
+    middle: number | null;
+    middleAt: string | null;
+  }) => html`<tr>
       <th scope="row">${of.name}</th>
       ${cell(screen, of.key, said.water(of.kL), of.at)}
-      ${cell(screen, of.key, of.middle === null ? "" : said.water(of.middle), of.key === "sides-need" ? "mains/give-up" : null)}
+      ${cell(screen, of.key, of.middle === null ? "" : said.water(of.middle), of.middleAt)}
     </tr>
     ${openedBelow(screen, of.key, 3)}`;
   return html`<table class="ruled small">
     <caption>${words.name}</caption>
     <thead><tr>${words.columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
     <tbody>
-      ${row({ key: "sides-today", name: words.today, kL: choices.mains.today_kL_year, at: "mains/today", middle: null })}
+      ${row({ key: "sides-today", name: words.today, kL: choices.mains.today_kL_year, at: "mains/today", middle: null, middleAt: null })}
       ${row({
         key: "sides-need",
         name: words.need,
         kL: toNeed.plan_kL_year,
         at: `choices/with/${plan}/mains/need`,
         middle: toNeed.giveUp_kL_year.p50,
+        middleAt: "mains/give-up",
       })}
       ${row({
         key: "sides-least",
@@ -59,6 +67,7 @@ function sides(screen: Screen) {
         kL: noMoreThanToday.plan_kL_year,
         at: "choices/least",
         middle: noMoreThanToday.giveUp_kL_year.p50,
+        middleAt: "choices/least/p50",
       })}
     </tbody>
   </table>

@@ -29,7 +29,7 @@ export function budgetPart(screen: Screen) {
             hint: words.hint,
             isOptional: true,
             value: budget,
-            take: (value, isDone) => acts.money(withBudget(survey, value), isDone),
+            take: (value, isDone) => acts.money((now) => withBudget(now, value), isDone),
           })}
           ${entry(screen, {
             ...wantAmount,
@@ -38,7 +38,7 @@ export function budgetPart(screen: Screen) {
             hint: words.perYearHint,
             isOptional: true,
             value: survey.money?.budgetPerYear ?? null,
-            take: (value, isDone) => acts.money(withBudgetPerYear(survey, value), isDone),
+            take: (value, isDone) => acts.money((now) => withBudgetPerYear(now, value), isDone),
           })}
         </div>
         <gwb-plate .chart=${screen.chart("budget", frontier, () => budgetChart(steps, said))}></gwb-plate>

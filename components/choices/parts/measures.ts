@@ -47,7 +47,7 @@ function measureLine(screen: Screen, row: Row) {
   const measure = measureOf(survey, row.id);
   if (!measure) return nothing;
   const tick = (event: Event) =>
-    acts.water(withChosen(survey, row.id, (event.target as HTMLInputElement).checked));
+    acts.water((now) => withChosen(now, row.id, (event.target as HTMLInputElement).checked));
   return html`<li>
     <label class="tick-line">
       <input type="checkbox" .checked=${measure.chosen !== false} @change=${tick} />
@@ -100,7 +100,10 @@ function proposals(screen: Screen) {
   if (rows.length === 0) return nothing;
   const known = new Set((survey.measures ?? []).map(({ id }) => id));
   const line = ({ code, facts, measure, alone_kL_year, after_kL_year, worthUpTo }: (typeof rows)[number]) => {
-    const sentence = proposalSentence(code, named(screen, facts), screen.say.system);
+    const sentence = proposalSentence(code, named(screen, facts), screen.say.system, (text, fact) => {
+      const at = factAddress(fact, facts);
+      return at === null ? text : said.opens(text, at);
+    });
     const proposed = measure as SurveyMeasure | null;
     const saves =
       alone_kL_year === null || after_kL_year === null
@@ -117,11 +120,11 @@ function proposals(screen: Screen) {
             )
           : measuresPage.neverPays;
     return html`<li>
-      <p>${sentence} ${figures(`${saves} ${upTo}`, screen)}</p>
+      <p>${figures(`${sentence} ${saves} ${upTo}`, screen)}</p>
       ${
         proposed && !known.has(proposed.id)
           ? html`<button class="plain" aria-label=${measuresPage.takeOf(proposed.name)}
-              @click=${() => acts.water(withProposal(survey, proposed))}>${measuresPage.take}</button>`
+              @click=${() => acts.water((now) => withProposal(now, proposed))}>${measuresPage.take}</button>`
           : nothing
       }
     </li>`;
@@ -130,6 +133,24 @@ function proposals(screen: Screen) {
   return html`<h3>${measuresPage.proposed}</h3>
     <p class="quiet">${measuresPage.proposedLead}</p>
     <ul class="lines">${sorted.map(line)}</ul>`;
+}
+
+/** Where a fact of a reason opens; null where it stands in the survey as it is. */
+function factAddress(fact: string, { bed, tank, enough_L }: Readonly<Record<string, string | number>>) {
+  switch (fact) {
+    case "habit_kL_year":
+      return `bed/${bed}/habit`;
+    case "need_kL_year":
+      return `bed/${bed}/need`;
+    case "spill_kL_year":
+      return `tank/${tank}/spill`;
+    case "enough_L":
+      return `choices/size/${tank}/${enough_L}/part`;
+    case "area_m2":
+      return bed === undefined ? null : `bed/${bed}/area`;
+    default:
+      return null;
+  }
 }
 
 /** Ids among the facts of a reason as the names that people know. */

@@ -75,10 +75,13 @@ export function moneyPart(screen: Screen) {
         ${
           currency === null
             ? nothing
-            : html`<p class="note"><strong>${words.howHeading}</strong> ${words.outlook(
-                percent(outlook.discountShare, screen),
-                percent(outlook.riseShare, screen),
-                say.number(outlook.horizon_years, 0),
+            : html`<p class="note"><strong>${words.howHeading}</strong> ${figures(
+                words.outlook(
+                  said.opens(percent(outlook.discountShare, screen), "choices/outlook/discount"),
+                  said.opens(percent(outlook.riseShare, screen), "choices/outlook/rise"),
+                  said.opens(say.number(outlook.horizon_years, 0), "choices/outlook/years"),
+                ),
+                screen,
               )} ${words.inPlan}</p>`
         }
       </div>

@@ -3,21 +3,20 @@ import type { SurveyMeasure } from "../../../src/survey/survey.ts";
 import { measuresPage } from "../../../src/words/en/choices-measures.ts";
 import { linesOf, type QuoteLine, withGrant, withLines, withUpkeep } from "../edits.ts";
 import { entry, wantAmount, wantYears } from "../entry.ts";
-import type { Screen } from "../screen.ts";
+import { measureOf, type Screen } from "../screen.ts";
 
 const words = measuresPage;
 
 /** A measure's quote in lines, each with its price and its life; the grant and the upkeep apart. */
 export function quotePart(screen: Screen, measure: SurveyMeasure) {
-  const { said, survey, acts } = screen;
+  const { said, acts } = screen;
   const { id, name, quote, upkeepPerYear } = measure;
   const lines = linesOf(measure);
-  const put = (next: QuoteLine[], isDone: boolean) => acts.money(withLines(survey, id, next), isDone);
+  // of the lines as they stand by then: the screen is drawn a moment after each keystroke
+  const put = (edit: (lines: QuoteLine[]) => QuoteLine[], isDone: boolean) =>
+    acts.money((now) => withLines(now, id, edit(linesOf(measureOf(now, id) ?? measure))), isDone);
   const set = (place: number, change: Partial<QuoteLine>, isDone: boolean) =>
-    put(
-      lines.map((line, k) => (k === place ? { ...line, ...change } : line)),
-      isDone,
-    );
+    put((all) => all.map((line, k) => (k === place ? { ...line, ...change } : line)), isDone);
   const sum = lines.reduce((total, { cost }) => total + cost, 0) - (quote?.grant ?? 0);
   return html`<details class="quote">
     <summary aria-label="${words.quoteOf(name)}">${words.quote}${lines.length > 0 ? `: ${said.money(sum)}` : nothing}</summary>
@@ -45,17 +44,13 @@ export function quotePart(screen: Screen, measure: SurveyMeasure) {
                   take: (value, isDone) => set(k, { life_years: value ?? undefined }, isDone),
                 })}
                 <button class="plain" aria-label=${words.dropOf(line.what)}
-                  @click=${() =>
-                    put(
-                      lines.filter((_, place) => place !== k),
-                      true,
-                    )}>${words.drop}</button>
+                  @click=${() => put((all) => all.filter((_, place) => place !== k), true)}>${words.drop}</button>
               </li>`,
             )}
           </ul>`
     }
     <div class="quote-foot">
-      <button class="plain" @click=${() => put([...lines, { what: lines.length === 0 ? name : words.newLine, cost: 0 }], true)}>${words.add}</button>
+      <button class="plain" @click=${() => put((all) => [...all, { what: all.length === 0 ? name : words.newLine, cost: 0 }], true)}>${words.add}</button>
       ${
         lines.length === 0
           ? nothing
@@ -65,7 +60,7 @@ export function quotePart(screen: Screen, measure: SurveyMeasure) {
               label: words.grant,
               isOptional: true,
               value: quote?.grant ?? null,
-              take: (value, isDone) => acts.money(withGrant(survey, id, value), isDone),
+              take: (value, isDone) => acts.money((now) => withGrant(now, id, value), isDone),
             })
       }
       ${entry(screen, {
@@ -74,7 +69,7 @@ export function quotePart(screen: Screen, measure: SurveyMeasure) {
         label: words.upkeep,
         isOptional: true,
         value: upkeepPerYear ?? null,
-        take: (value, isDone) => acts.money(withUpkeep(survey, id, value), isDone),
+        take: (value, isDone) => acts.money((now) => withUpkeep(now, id, value), isDone),
       })}
     </div>
   </details>`;

@@ -8,10 +8,10 @@ import { sizeChart } from "../../charts/size-curve/chart.ts";
 import { prepareSizes, sizeText } from "../../charts/size-curve/prepare.ts";
 import { cell, cellFigure, figures, openedBelow } from "../opening.ts";
 import type { Screen } from "../screen.ts";
+import { banPart } from "./ban.ts";
 
 const words = measuresPage.sizes;
 type TankRow = GroundsChoices["tanks"][number];
-type BanBed = GroundsChoices["rainOnly"][number];
 
 /** How large a tank: the curve, why it flattens, and what lives under a ban. */
 export function sizesPart(screen: Screen) {
@@ -32,7 +32,7 @@ export function sizesPart(screen: Screen) {
       </div>
       <div class="margin">${row ? why(screen, row) : nothing} <p class="note">${words.money}</p></div>
     </div>
-    ${ban(screen, row)}
+    ${banPart(screen, row)}
   </section>`;
 }
 
@@ -110,48 +110,19 @@ function marks(screen: Screen, tank: string) {
   </div>`;
 }
 
-function byRoof({ said, say }: Screen, { byRoof: rows }: TankRow) {
+function byRoof(screen: Screen, { tank, byRoof: rows }: TankRow) {
+  const { said, say } = screen;
   if (rows.length === 0) return nothing;
   return html`<table class="ruled small">
     <caption>${words.roofHeading}</caption>
     <thead><tr>${words.roofColumns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
-    <tbody>${rows.map(
-      ({ times, saved_kL_year }) =>
-        html`<tr><th scope="row">${say.share(times)}</th><td>${said.water(saved_kL_year)}</td></tr>`,
-    )}</tbody>
+    <tbody>${rows.map(({ times, saved_kL_year }) => {
+      const key = `roof-${tank}-${times}`;
+      return html`<tr>
+          <th scope="row">${say.share(times)}</th>
+          ${cell(screen, key, said.water(saved_kL_year), `choices/roof/${tank}/${times}`)}
+        </tr>
+        ${openedBelow(screen, key, 2)}`;
+    })}</tbody>
   </table>`;
-}
-
-/** Beds under a ban on mains watering: on the tank at each size marked, or on rain alone. */
-function ban({ choices, said, say }: Screen, row: TankRow | undefined) {
-  const sizes = row?.ban ?? [];
-  const ids = [...new Set(sizes.flatMap(({ beds }) => beds.map(({ bed }) => bed)))];
-  if (ids.length + choices.rainOnly.length === 0) return nothing;
-  const cell = (bed: BanBed | undefined) =>
-    bed
-      ? html`<td>${bed.lives ? words.lives : html`<strong>${words.dies}</strong>`}<br /><span class="quiet">${words.banDays(
-          say.number(bed.stressDays_year, 0),
-          say.number(bed.longestDry_days, 0),
-        )}</span></td>`
-      : html`<td></td>`;
-  const none = sizes.find(({ capacity_L }) => capacity_L === 0)?.beds ?? [];
-  const tanks = sizes.filter(({ capacity_L }) => capacity_L > 0);
-  const rain = new Map([...none, ...choices.rainOnly].map((bed) => [bed.bed, bed]));
-  return html`<div class="scroll" tabindex="0" role="region" aria-label=${words.banHeading}>
-      <table class="ruled ban">
-        <caption>${words.banHeading}</caption>
-        <thead><tr>
-          <th scope="col">${words.banBed}</th>
-          <th scope="col">${words.rainAlone}</th>
-          ${tanks.map(({ capacity_L }) => html`<th scope="col">${words.banTank(sizeText(capacity_L, say))}</th>`)}
-        </tr></thead>
-        <tbody>${[...new Set([...ids, ...choices.rainOnly.map(({ bed }) => bed)])].map(
-          (id) => html`<tr>
-            <th scope="row">${said.bed(id)}</th>
-            ${cell(rain.get(id))} ${tanks.map(({ beds }) => cell(beds.find(({ bed }) => bed === id)))}
-          </tr>`,
-        )}</tbody>
-      </table>
-    </div>
-    <p class="under-table">${words.banRule}</p>`;
 }

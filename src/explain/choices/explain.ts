@@ -1,16 +1,19 @@
 import { explain } from "../explain.ts";
 import type { Say } from "../say.ts";
 import type { Working } from "../working.ts";
+import { banWorking, roofWorking } from "./ban.ts";
 import { bestWorking, orderWorking } from "./best.ts";
 import { billWorking, measureSaving, savingWorking, topPriceWorking } from "./bills.ts";
 import { type Asked, type ChoicesBook, choicesPrefix } from "./book.ts";
 import { underWorking, withWorking } from "./elsewhere.ts";
+import { leastWorking } from "./least.ts";
 import { purseWorking } from "./money.ts";
 import { costWorking, offerWorth } from "./purses.ts";
-import { leastWorking, measureWorking, setWorking, shortWorking } from "./sets.ts";
+import { measureWorking, setWorking, shortWorking } from "./sets.ts";
 import { addedWorking, shareWorking } from "./shares.ts";
 import { moreWorking, sizeWorking } from "./sizes.ts";
 import { sureWorking } from "./sure.ts";
+import { outlookWorking } from "./surveyed.ts";
 import { metWorking } from "./weather.ts";
 
 const topics: Readonly<Record<string, (asked: Asked) => Working | null>> = {
@@ -31,6 +34,9 @@ const topics: Readonly<Record<string, (asked: Asked) => Working | null>> = {
   order: orderWorking,
   size: sizeWorking,
   more: moreWorking,
+  roof: roofWorking,
+  ban: banWorking,
+  outlook: outlookWorking,
   met: metWorking,
   sure: sureWorking,
   with: withWorking,

@@ -9,7 +9,6 @@ import {
   type Asked,
   address,
   namesOfSet,
-  ofRun,
   opening,
   type SetOf,
   setAddress,
@@ -100,28 +99,6 @@ export function addsWorking(asked: Asked, more: SetOf, less: SetOf, title: strin
     savedWith - savedWithout,
   );
   return sheet.done(asked.at, title);
-}
-
-/** `choices/least`: the plan in which no bed gets more than today. */
-export function leastWorking(asked: Asked): Working | null {
-  const { context } = asked.book;
-  const { noMoreThanToday, toNeed, underWatered } = planRows(context);
-  if (!noMoreThanToday || asked.rest.length > 0) return null;
-  const sheet = sheetOf(asked);
-  const names = underWatered.map(({ bed }) => context.worked.survey.beds.find(({ id }) => id === bed)!.name);
-  const plan: SetOf = { context, set: context.plan, by: "need" };
-  sheet.step(
-    "heldBack",
-    {
-      withNeed: opening(toNeed.plan_kL_year, mainsAddress(plan)),
-      heldBack: ofRun(
-        toNeed.plan_kL_year - noMoreThanToday.plan_kL_year,
-        parts.heldBack(asked.say.list(names)),
-      ),
-    },
-    noMoreThanToday.plan_kL_year,
-  );
-  return sheet.done(asked.at, titles.least);
 }
 
 /** `choices/short`: what beds that get too little today are short of. */

@@ -66,7 +66,8 @@ export const measuresPage = {
     banHeading: "If mains watering were banned",
     banBed: "Bed",
     banTank: (size: string) => `tank of ${size}`,
-    banDays: (short: string, dry: string) => `${short} days short, ${dry} dry in a row`,
+    daysShort: "days short",
+    dryInARow: "dry in a row",
     money:
       "What is enough for the water says nothing of the money: each quote is weighed above, under Measures.",
     lives: "lives",

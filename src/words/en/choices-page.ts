@@ -63,7 +63,7 @@ export const choicesPage = {
   width: (low: string, middle: string, high: string, draws: string) =>
     `With all that is not known for sure, the plan as chosen gives up between ${low} and ${high} a year in eight of ten of ${draws} draws, ${middle} in the middle.`,
   dryWet: (dry: string, dryYear: string, wet: string, wetYear: string) =>
-    `In a dry year such as ${dryYear} it is ${dry}, in a wet one such as ${wetYear} ${wet}.`,
+    `In a dry year such as ${dryYear} it is ${dry}, in a wet one such as ${wetYear} it is ${wet}.`,
   contents: "On this page",
   parts: {
     answer: "The answer",

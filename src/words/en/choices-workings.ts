@@ -58,6 +58,18 @@ export const choicesTitles = {
     part: (tank: string, size: string) =>
       `What ${tank} saves at ${size}, of all that its roof and draw allow`,
   },
+  roof: (tank: string, share: string) => `What ${tank} saves a year with ${share} % of its roof`,
+  ban: {
+    short: (bed: string, on: string) => `Days a year on which ${bed} is short, ${on}`,
+    dry: (bed: string, on: string) => `Most days in a row on which ${bed} is next to dry, ${on}`,
+  },
+  outlook: {
+    discount: "Real discount rate",
+    rise: "Rise of the price of water above inflation",
+    years: "Years looked ahead",
+  },
+  leastPoint: "Given up in the middle year, no bed more than today",
+  leastYear: (year: string) => `Given up in ${year}, no bed more than today`,
   more: {
     tank: (tank: string) => `${tank} a quarter larger`,
     roof: (tank: string) => `A quarter more roof to ${tank}`,
@@ -120,6 +132,11 @@ export const choicesParts = {
     roof: "the same with a quarter more roof",
     demand: "the same with a quarter more asked of it",
   },
+  roofRun: (share: string) => `the whole record run with ${share} % of the roof`,
+  onRain: "on rain alone",
+  onTank: (size: string) => `on a tank of ${size} and rain`,
+  banRun: (on: string) => `the whole record run without mains water, ${on}`,
+  leastRun: "the same year with no bed more than today",
   neverSpills: "the same with a tank that never spills",
   draw: (draw: string, year: string | null) => (year === null ? `draw ${draw}` : `draw ${draw}, ${year}`),
   drawSource: (seed: string) => `survey and tables drawn anew, seed ${seed}`,

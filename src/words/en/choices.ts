@@ -42,7 +42,7 @@ export function briefWords(currency: string | null, units: UnitSystem = "metric"
     takesMore: (today: number, plan: number) =>
       `To water every bed to its need takes more mains water than today, ${water(plan)} a year in place of ${water(today)}, even with the measures chosen: there is no saving to claim.`,
     years: (dry: { year: number; kL: number }, wet: { year: number; kL: number }) =>
-      `In a dry year such as ${dry.year} it would be ${water(dry.kL)} less than today, in a wet one such as ${wet.year} ${water(wet.kL)} less.`,
+      `In a dry year such as ${dry.year} it would be ${water(dry.kL)} less than today, in a wet one such as ${wet.year} it would be ${water(wet.kL)} less.`,
     width: (low: number, high: number, draws: number) =>
       `What is not known for sure puts it between ${bare(low)} and ${water(high)} in eight of ten of ${whole.format(draws)} draws.`,
     byNeed: (share: number, saved: number | null) =>

@@ -58,6 +58,7 @@ export const choicesTerms = {
   npvWithout: term("without it", "net present value of the set without it", "money"),
   yearNumber: term("t", "years from now", "years"),
   rise: term("r", "rise of the price of water above inflation, a share a year", "share"),
+  ahead: term("years", "years looked ahead", "years"),
   discount: term("d", "real discount rate, a share a year", "share"),
   payback: term("payback", "years until it has paid for itself", "years"),
   leftToPay: term("left", "still unpaid at the end of the year before", "money"),
@@ -94,6 +95,11 @@ export const choicesTerms = {
   moreSaved: term("more", "more saved a year with a quarter more", "kL"),
   mostSaved: term("all", "saved were it never to spill, mean a year", "kL"),
   partOfAll: term("part", "part of all that roof and draw allow", "share"),
+
+  stressDays: term("short", "days of the record on which its plants get less than they could use", "days"),
+  stressYear: term("short a year", "such days, mean a year", "days"),
+  dryDays: term("dry", "most days in a row with 95 % of the root zone’s water gone", "days"),
+  longestDry: term("dry in a row", "the same: up to 14 it is taken to live", "days"),
 
   // draws
   drawn: term("n", "figures in order, the least first", "share"),

@@ -58,6 +58,31 @@ test("a changed quote gives the rows that a new decision would give", async () =
     expect(decided.document[part as keyof typeof decided.document], part).toEqual(rows);
 });
 
+test("a figure opens at the prices last asked of, and what draws say once they are made", async () => {
+  const measures = survey.measures!.map((measure) =>
+    measure.id === "mend-cistern" ? { ...measure, cost: 9000 } : measure,
+  );
+  const told: Told[] = [];
+  const desk = new Desk((one) => told.push(one));
+  const explain = (id: number, at: string): Ask => ({ kind: "explain", id, at, units: "metric", lang: "en" });
+  await desk.hear({ kind: "ready", survey, weather, budget: null });
+  await desk.hear(explain(2, "choices/cost/mend-cistern"));
+  await desk.hear({ kind: "reprice", id: 3, survey: { ...survey, measures }, budget: null });
+  await desk.hear(explain(4, "choices/cost/mend-cistern"));
+  await desk.hear(explain(5, "choices/sure/give-up/p50"));
+  const workings = told.flatMap((one) => (one.kind === "working" ? one : []));
+  expect(workings.map(({ id, working }) => [id, working?.value])).toEqual([
+    [2, 180],
+    [4, 9000],
+    [5, undefined],
+  ]);
+  const drawing = new Desk((one) => told.push(one));
+  await drawing.hear(decide({ id: 6, draws: 6 }));
+  await drawing.hear(explain(7, "choices/sure/give-up/p50"));
+  const last = told.at(-1);
+  expect(last?.kind === "working" && last.working?.given.length).toBeGreaterThan(1);
+});
+
 test("faults of survey and record are told, every one with its path", async () => {
   const told: Told[] = [];
   const desk = new Desk((one) => told.push(one));

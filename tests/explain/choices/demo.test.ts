@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import type { GroundsChoices } from "../../../src/report/choices-schema.ts";
 import { surveyOf, textOf } from "../../helpers/worked.ts";
 import { isSame } from "../walk.ts";
 import { type Opened, openedChoices, walkChoices } from "./walk.ts";
@@ -16,6 +17,11 @@ function figures({ document }: Opened): [string, number][] {
     document;
   const rows: [string, number | null | undefined][] = [
     ["choices/least", plans.noMoreThanToday?.plan_kL_year],
+    ["choices/least/p50", plans.noMoreThanToday?.giveUp_kL_year.p50],
+    ["choices/short", plans.underWatered.reduce((sum, row) => sum + row.need_kL_year - row.habit_kL_year, 0)],
+    ["choices/outlook/discount", outlook.discountShare],
+    ["choices/outlook/rise", outlook.riseShare],
+    ["choices/outlook/years", outlook.horizon_years],
     [`choices/set/${keyOf(best.measures)}/saved`, best.saved_kL_year],
     [`choices/purse/set/${keyOf(best.measures)}/npv`, best.npv],
     ["choices/top-price", outlook.topPerKL],
@@ -76,6 +82,7 @@ function figures({ document }: Opened): [string, number][] {
       `choices/sure/choice/${at}`,
       share,
     ]),
+    ...banFigures(opened),
     ...sizeFigures(opened),
     ...weatherFigures(opened),
     ...proposalFigures(opened),
@@ -101,6 +108,23 @@ function sizeFigures({ document: { sizes } }: Opened): [string, number | null][]
         [of(`marginal/${next?.capacity_L}`), row.marginal_kL],
       ];
     });
+}
+
+function banFigures({ document: { tanks, rainOnly } }: Opened): [string, number][] {
+  const days = (bed: GroundsChoices["rainOnly"][number], on: string): [string, number][] => [
+    [`choices/ban/${bed.bed}/${on}/short`, bed.stressDays_year],
+    [`choices/ban/${bed.bed}/${on}/dry`, bed.longestDry_days],
+  ];
+  return [
+    ...rainOnly.flatMap((bed) => days(bed, "rain")),
+    ...tanks.flatMap(({ tank, ban, byRoof }) => [
+      ...ban.flatMap(({ capacity_L, beds }) => beds.flatMap((bed) => days(bed, `${tank}/${capacity_L}`))),
+      ...byRoof.map(({ times, saved_kL_year }): [string, number] => [
+        `choices/roof/${tank}/${times}`,
+        saved_kL_year,
+      ]),
+    ]),
+  ];
 }
 
 function weatherFigures({ document: { scenarios } }: Opened): [string, number | null][] {

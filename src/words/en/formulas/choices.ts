@@ -142,6 +142,17 @@ export const choicesFormulas = {
     ours,
   ),
   emptyYear: f("emptyYear", "{emptyCount} ÷ {recordDays} × 365.25", "a year has 365.25 days"),
+  stressYear: f("stressYear", "{stressDays} ÷ {recordDays} × 365.25", "a year has 365.25 days", ours),
+  longestDry: f("longestDry", "{dryDays}", "a fortnight is taken to be lived through: a rule of ours", ours),
+  discountIs: f("discount", "{discount}", "what money could earn otherwise, inflation taken off", lifeCycle),
+  riseIs: f("rise", "{rise}", "the price a year later is so much more, inflation taken off", lifeCycle),
+  aheadIs: f("ahead", "{ahead}", "what comes later is left out", lifeCycle),
+  leastYear: f(
+    "giveUp",
+    "{todayKL} − {planKL}",
+    "as watered today, less the plan with no bed more than today",
+    ours,
+  ),
   moreSaved: f("moreSaved", "{savedMore} − {sizeSaved}", "the same run with a quarter more of it", ours),
   partOfAll: f("partOfAll", "{sizeSaved} ÷ {mostSaved}", "95 % of it is called enough", ours),
 
