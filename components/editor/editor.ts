@@ -27,14 +27,13 @@ import { screenAt, screenOfPath } from "./layout/address.ts";
 import { nodes } from "./nodes.ts";
 import { pieces } from "./piece-styles.ts";
 import { sheet } from "./sheet.ts";
-import { stepAsked, stepped } from "./undo-keys.ts";
+import { type Beyond, canStep, stepAsked, stepped, steppedBeyond } from "./steps.ts";
 import { wordsOfChange } from "./words-of-change.ts";
 
 withoutCompiling();
 
 /**
- * The survey's editor: every field of the document, in the words of those who walked the grounds. Entries with faults
- * keep what was typed; the survey told is always one in order.
+ * Every field of the survey. Entries with faults keep what was typed; the survey told is always one in order.
  *
  * @property survey the survey edited; another one begins anew, the one that was told goes on
  * @property draft entries with faults kept from before, beside the survey
@@ -42,9 +41,11 @@ withoutCompiling();
  * @property at the screen: blank, `beds`, `beds/oval`, `beds/oval/soil`
  * @property base what the addresses of links begin with
  * @property system units shown
+ * @property beyond what can be undone and done again where it is kept, in words, once this session has no step left
  * @property locale how numbers and days are written; the browser's where not given
  * @fires change `{ survey, words, typed }`: the whole survey after an edit, what changed in words, and what was typed
  * @fires draft-change `{ draft, typed }`: entries with faults to keep beside the survey; null where there are none
+ * @fires step-beyond `{ way }`: undo or redo past the beginning of this session
  * @fires at-change `{ at }`: another screen was opened
  */
 export class Editor extends LitElement {
@@ -55,6 +56,7 @@ export class Editor extends LitElement {
     at: { attribute: false },
     base: { attribute: false },
     system: { attribute: false },
+    beyond: { attribute: false },
     locale: { attribute: false },
     session: { state: true },
     opened: { state: true },
@@ -67,6 +69,7 @@ export class Editor extends LitElement {
   declare at: string;
   declare base: string;
   declare system: UnitSystem;
+  declare beyond: Beyond;
   declare locale: string | undefined;
   declare session: Session | null;
   declare opened: ReadonlySet<string>;
@@ -76,7 +79,6 @@ export class Editor extends LitElement {
   private hadDraft = false;
   /** The entry added last, by its address: its id follows its first name. */
   private fresh: string | null = null;
-
   /** Ids by which entries were known before, so that fields stay where they are while an id changes. */
   private readonly identities = new Map<string, string>();
 
@@ -90,6 +92,7 @@ export class Editor extends LitElement {
     this.at = "";
     this.base = "#";
     this.system = "metric";
+    this.beyond = { undo: null, redo: null };
     this.session = null;
     this.opened = new Set();
     this.told = "";
@@ -123,7 +126,7 @@ export class Editor extends LitElement {
 
   private readonly keys = (event: KeyboardEvent): void => {
     const asked = stepAsked(event);
-    if (asked === null) return;
+    if (!asked) return;
     event.preventDefault();
     this.step(asked);
   };
@@ -132,16 +135,16 @@ export class Editor extends LitElement {
     this.commit();
     const { session } = this;
     if (!session) return;
-    const next = stepped(session, way);
-    if (next === session) {
-      this.told = editorWords.nothingMore;
+    const step = stepped(session, way);
+    if (step) {
+      this.told = step.told;
+      this.take(step.next);
+      this.follow();
       return;
     }
-    const [before, after] = way === "undo" ? [next.right, session.right] : [session.right, next.right];
-    const words = wordsOfChange(before, after) ?? editorWords.unfinishedChange;
-    this.told = way === "undo" ? editorWords.undone(words) : editorWords.redone(words);
-    this.take(next);
-    this.follow();
+    const beyond = steppedBeyond(session, this.beyond, way);
+    this.told = beyond ?? editorWords.nothingMore;
+    if (beyond !== null) this.tell("step-beyond", { way });
   }
 
   /** Goes on showing an entry whose id a step took back. */
@@ -285,7 +288,7 @@ export class Editor extends LitElement {
     if (!editing || !session) return nothing;
     const screen = screenAt(this.at);
     return html`
-      ${head(editing, session, this.told, (way) => this.step(way), screen.part === null)}
+      ${head(editing, canStep(session, this.beyond), this.told, (way) => this.step(way), screen.part === null)}
       <div class="spread ${screen.part === null ? "" : "inner"}">
         ${contents(editing, screen)}
         <div class="sheet">${sheet(editing, screen)}</div>

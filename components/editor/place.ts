@@ -38,8 +38,10 @@ export class SurveyPlace extends PlaceElement {
         .at=${this.rest.startsWith("at/") ? "" : this.rest}
         .base=${`${sitePath(model.id, this.place)}/`}
         .system=${app.say.system}
+        .beyond=${{ undo: model.state?.undo ?? null, redo: model.state?.redo ?? null }}
         @change=${(event: CustomEvent<{ survey: Survey }>) => model.change(event.detail.survey)}
         @draft-change=${(event: CustomEvent<{ draft: object | null }>) => model.typeDraft(event.detail.draft)}
+        @step-beyond=${(event: CustomEvent<{ way: "undo" | "redo" }>) => void this.stepKept(event.detail.way)}
         @at-change=${(event: CustomEvent<{ at: string }>) => this.goOn(event.detail.at)}
       ></gwb-editor>`;
   }
@@ -49,6 +51,11 @@ export class SurveyPlace extends PlaceElement {
     const editor = this.renderRoot.querySelector<Editor>("gwb-editor");
     await editor?.updateComplete;
     editor?.openField(decodeURIComponent(this.rest.slice("at/".length)));
+  }
+
+  /** Undone or done again among the versions; out of reach, it stays as it is and the head says how it stands. */
+  private async stepKept(way: "undo" | "redo"): Promise<void> {
+    await this.model[way]().catch(() => null);
   }
 
   /** A field's own address gives way to that of its screen. */

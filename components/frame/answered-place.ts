@@ -3,8 +3,8 @@ import { frameWords } from "../../src/words/en/frame.ts";
 import type { Explain } from "../figure/figure.ts";
 import { base, pressable } from "../look/base.ts";
 import { inTheWay } from "./in-the-way.ts";
-import { sheetLook } from "./look.ts";
 import { PlaceElement } from "./place-element.ts";
+import { sheetLook } from "./sheet-look.ts";
 
 /** A place that shows the site's answer, or what is made of it; above it, what stands in its way. */
 export abstract class AnsweredPlace extends PlaceElement {

@@ -6,10 +6,11 @@ import { base, pressable } from "../look/base.ts";
 import type { App } from "./app.ts";
 import { head, toSheet } from "./head.ts";
 import { keepDemo } from "./keep-demo.ts";
-import { frameLook, sheetLook } from "./look.ts";
+import { frameLook } from "./look.ts";
 import { placeNamed } from "./places.ts";
 import { type Route, sitePath } from "./route.ts";
 import { Router } from "./router.ts";
+import { sheetLook } from "./sheet-look.ts";
 import { Compute } from "./work/compute.ts";
 
 /** The elements of each screen, loaded when it is first shown. */

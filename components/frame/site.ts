@@ -8,9 +8,10 @@ import type { App } from "./app.ts";
 import { conflictPart, type Settle } from "./conflict.ts";
 import { head, toSheet } from "./head.ts";
 import { keeping } from "./keeping.ts";
-import { frameLook, sheetLook } from "./look.ts";
+import { frameLook } from "./look.ts";
 import { placeNamed, places } from "./places.ts";
 import { answerPlace, type Route, sitePath } from "./route.ts";
+import { sheetLook } from "./sheet-look.ts";
 import { SiteModel } from "./site-model.ts";
 import { standingLine } from "./standing-line.ts";
 

@@ -1,8 +1,8 @@
 import { html, nothing } from "lit";
 import { frameWords, keptWords } from "../../src/words/en/frame.ts";
 import { keeping } from "../frame/keeping.ts";
-import { sheetLook } from "../frame/look.ts";
 import { PlaceElement } from "../frame/place-element.ts";
+import { sheetLook } from "../frame/sheet-look.ts";
 import type { Fault, VersionLine } from "../kept/answers.ts";
 import { Answered, NotReached } from "../kept/sites-api.ts";
 import { base, pressable } from "../look/base.ts";

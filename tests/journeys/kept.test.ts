@@ -83,6 +83,21 @@ test("a bed is changed, saved, undone and done again, and both survive a reload"
   await page.getByRole("heading", { name: /^From version \d to version \d$/ }).waitFor();
 });
 
+test("what was changed before a reload is taken back and done again where it was typed", async () => {
+  const page = await at.open();
+  const path = await kept(page, survey("Tollgate Court (invented)"), demoRecord);
+  await opened(`${path}/survey/beds/rose-walk`, "Tollgate Court (invented)", page);
+  await writeArea(page, "52");
+  await saved(page);
+  await expect.poll(() => areaKept(page, path)).toBe(52);
+  await page.reload();
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  await page.getByText(/^Taken back: .*40.*52/).waitFor();
+  await expect.poll(() => areaKept(page, path)).toBe(40);
+  await page.getByRole("button", { name: "Redo", exact: true }).click();
+  await expect.poll(() => areaKept(page, path)).toBe(52);
+});
+
 test("the answer follows an edit, and back leads back", async () => {
   const page = await at.open();
   const path = await kept(page, survey("Tollgate Court (invented)"), demoRecord);
