@@ -9,7 +9,7 @@ export default defineConfig({
     // a journey with a page to build and every rule of accessibility to ask takes its time on two cores
     testTimeout: 180_000,
     hookTimeout: 180_000,
-    // what a page comes to show is waited for as long as any step of a journey
+    // what a page comes to show is waited for as patiently as a step of a journey
     expect: { poll: { timeout: 20_000 } },
     maxWorkers: 2,
     retry: process.env.CI ? 1 : 0,
