@@ -91,7 +91,8 @@ const walk = css`
   .result strong {
     font-size: 1.45em;
     font-weight: 500;
-    white-space: nowrap;
+    line-height: 1.25;
+    overflow-wrap: break-word;
   }
   input,
   button,

@@ -6,7 +6,6 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import type { Survey } from "../../src/survey/survey.ts";
 import { launchBrowser } from "../helpers/browser.ts";
 import { type WalkHarness, walkHarness } from "../helpers/walk-harness.ts";
-import { sheetRows } from "../survey/measuring/school-readings.ts";
 
 const demo = (file: string) =>
   readFileSync(fileURLToPath(new URL(`../../demo/${file}`, import.meta.url)), "utf8");
@@ -373,67 +372,6 @@ test("what is told of the watering, against a week’s log", async () => {
   expect(beds[3]!.watering.habit).toEqual({ minutes: 52.5, days: ["mon", "thu"], months: [6, 7] });
   expect(found!.map(({ how }) => how)).toEqual(["habit-week", "habit-week"]);
 });
-
-test("a part of an invented school, typed in from field sheets, gives the same figures", async () => {
-  const page = await at("type");
-  const rows = sheetRows.filter(([path, how]) => /^beds\[\d\]\.area_m2$/.test(path) && /^[a-z-]+$/.test(how));
-  const order = [
-    "rectangle",
-    "triangle",
-    "circle",
-    "ellipse",
-    "trapezium",
-    "l-shape",
-    "four-sides",
-    "offsets",
-    "offsets-uneven",
-    "oval",
-    "path",
-    "ring",
-    "plants",
-    "pots",
-    "raised-beds",
-  ];
-  const sorted = [...rows].sort((a, b) => order.indexOf(a[1]) - order.indexOf(b[1]));
-  await press(page, "Areas");
-  for (const [path, how, readings] of sorted) {
-    const bed = Number(/\d/.exec(path)![0]);
-    while (!(await page.getByText(`Block ${order.indexOf(how) + 1} of`, { exact: false }).isVisible()))
-      await press(page, "Left blank on the sheet");
-    await page
-      .getByRole("combobox", { name: "Which one is it about?" })
-      .selectOption({ label: `${school.beds[bed]!.name}: area` });
-    await fillBlanks(page, readings);
-    await press(page, "Keep and go on");
-    await page.getByRole("combobox").waitFor();
-  }
-  const measured = await surveyOf(page);
-  for (const [path] of sorted) {
-    const bed = Number(/\d/.exec(path)![0]);
-    expect(measured.beds[bed]!.area_m2 / school.beds[bed]!.area_m2, school.beds[bed]!.name).toBeCloseTo(1, 3);
-  }
-  expect(measured.beds[2]).toMatchObject({ rootDepth_m: 0.5, soil: { texture: "potting-mix" } });
-  expect(new Set(measured.found!.map(({ at: field }) => field)).size).toBeGreaterThanOrEqual(sorted.length);
-});
-
-/** Fills a block's blanks from left to right, as on paper. */
-async function fillBlanks(page: Page, readings: readonly number[]): Promise<void> {
-  const blanks = page.locator("gwb-walk-form input");
-  const choice = page.getByRole("button", { name: /^(it bends|straight between measures)$/ });
-  let rest = [...readings];
-  if ((await choice.count()) > 0) {
-    await press(page, rest[0] === 1 ? "it bends" : "straight between measures");
-    rest = rest.slice(1);
-  }
-  for (const [i, reading] of rest.entries()) {
-    if (i >= (await blanks.count()))
-      await page
-        .getByRole("button", { name: /one more reading/ })
-        .last()
-        .tap();
-    await blanks.nth(i).fill(String(reading));
-  }
-}
 
 const square = (west: number, north: number) => {
   const [east, south] = [west + 0.0004, north - 0.0003];

@@ -1,4 +1,4 @@
-import { html, nothing } from "lit";
+import { css, html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import { type WalkPart, walkParts } from "../../../src/survey/measuring/way.ts";
 import { waysOf } from "../../../src/survey/measuring/ways.ts";
@@ -21,6 +21,15 @@ const onScreenOnly = new Set(["plan", "leaf-photograph"]);
 
 /** A sheet typed in, block by block, in the order in which its blanks stand. */
 export class TypeScreen extends Screen {
+  static override styles = [
+    ...Screen.styles,
+    css`
+      .label {
+        margin-top: 1.1rem;
+      }
+    `,
+  ];
+
   private note(name: string): string {
     return this.walk.atStop("type").notes?.[name] ?? "";
   }
