@@ -104,6 +104,12 @@ export class Choices extends LitElement {
 
   private readonly copyLink = (): Promise<void> => this.session.copyLink();
 
+  private readonly printWorkings = async (): Promise<void> => {
+    await this.session.workOut(this.say.system);
+    await this.updateComplete;
+    print();
+  };
+
   private chart(key: string, of: unknown, make: () => Chart): Chart {
     const kept = this.charts.get(key);
     if (kept && kept.of === of && kept.say === this.say) return kept.chart;
@@ -113,7 +119,7 @@ export class Choices extends LitElement {
   }
 
   protected override render() {
-    const { now, choices, faults, isWorking, isStale, copied } = this.session;
+    const { now, choices, faults, isWorking, isStale, copied, workings } = this.session;
     if (!now) return html`<p class="headline">${choicesPage.noSurvey}</p>`;
     if (faults.length > 0) return refused(faults);
     if (!choices) return html`<p class="headline" role="status">${choicesPage.working}</p>`;
@@ -133,7 +139,7 @@ export class Choices extends LitElement {
       open: opened,
     };
     if (!this.isTyping || !this.later) this.later = screen;
-    const { later, version, copyLink } = this;
+    const { later, version, copyLink, printWorkings } = this;
     const today = new Intl.DateTimeFormat(undefined, { dateStyle: "long" }).format(new Date());
     return html`${contents(this.renderRoot)}
       <div class=${isWorking && !isStale ? "busy" : ""} aria-busy=${isWorking ? "true" : nothing}>
@@ -143,7 +149,7 @@ export class Choices extends LitElement {
         ${guard([later], () => [
           surePart(later),
           weatherPart(later),
-          briefPart(later, { version, today, copied, copyLink }),
+          briefPart(later, { version, today, copied, copyLink, workings, printWorkings }),
         ])}
       </div>`;
   }

@@ -72,10 +72,24 @@ export const paper = css`
     padding-inline-start: 0;
     text-align: start;
   }
+  .paper td:last-child {
+    white-space: nowrap;
+  }
   .paper thead th {
     border-bottom-color: var(--ink);
     color: var(--grey);
     vertical-align: bottom;
+  }
+  .workings .one {
+    break-inside: avoid;
+  }
+  .workings ol {
+    padding: 0;
+    list-style: none;
+  }
+  .workings .given {
+    color: var(--grey);
+    font-size: 0.9em;
   }
   .made {
     color: var(--grey);
@@ -92,6 +106,10 @@ export const paper = css`
       outline: 0;
       font-size: 9pt;
       line-height: 1.32;
+    }
+    .paper.workings {
+      break-before: page;
+      font-size: 8.5pt;
     }
     .paper .title {
       font-size: 17pt;
@@ -121,6 +139,9 @@ export const paper = css`
     .paper th,
     .paper td {
       padding-block: 1.5pt;
+    }
+    .workings .given {
+      color: inherit;
     }
   }
 `;

@@ -1,6 +1,9 @@
+import type { Working } from "../../src/explain/working.ts";
 import type { GroundsChoices } from "../../src/report/choices-schema.ts";
 import type { Survey } from "../../src/survey/survey.ts";
+import type { UnitSystem } from "../../src/units.ts";
 import { Asking } from "./asking.ts";
+import { briefAddresses } from "./brief-addresses.ts";
 import { withBudget, withPlan } from "./edits.ts";
 import { linkTo } from "./link.ts";
 import type { GivenWeather, Told, ToldFault } from "./messages.ts";
@@ -39,6 +42,8 @@ export class Session {
   readonly wrong = new Set<string>();
   opened: OpenCell | null = null;
   copied: string | true | null = null;
+  /** What prints behind the brief; null where nobody asked. */
+  workings: readonly Working[] | null = null;
   asked: ScreenState = readState("");
 
   #weather: GivenWeather = null;
@@ -75,7 +80,7 @@ export class Session {
   }
 
   /** The workings of figures, from the worker that has them. */
-  explain(at: string, units: Parameters<Asking["explain"]>[1]): ReturnType<Asking["explain"]> {
+  explain(at: string, units: UnitSystem): Promise<Working | null> {
     return this.#asking.explain(at, units);
   }
 
@@ -88,6 +93,14 @@ export class Session {
     } catch {
       this.copied = address;
     }
+    this.#host.draw(false);
+  }
+
+  /** The workings of the brief's figures, to print behind it. */
+  async workOut(units: UnitSystem): Promise<void> {
+    if (!this.choices) return;
+    const asked = briefAddresses(this.choices).map((at) => this.explain(at, units));
+    this.workings = (await Promise.all(asked)).filter((working) => working !== null);
     this.#host.draw(false);
   }
 
@@ -141,6 +154,7 @@ export class Session {
 
   #decide(isMoneyAlone: boolean): void {
     clearTimeout(this.#calm);
+    this.workings = null;
     this.#host.draw(false);
     if (!this.now) return;
     this.isWorking = true;
@@ -189,6 +203,7 @@ export class Session {
       this.choices = choices;
     }
     this.isStale = true;
+    this.workings = null;
     this.drawing = { ...this.drawing, done: 0, isGoing: false };
     this.#asking.reprice({ survey: this.now, budget: null });
     clearTimeout(this.#calm);

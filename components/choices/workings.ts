@@ -37,8 +37,16 @@ export class Workings {
     if (this.#book?.context !== context)
       this.#book = choicesBook(context, decision.questions, null, this.#ways);
     this.#book.drawn = run && { figures: run.drawn(), rivals: decision.rivals };
-    return explainChoice(this.#book, at, sayOf(as, context.money.currency));
+    const working = explainChoice(this.#book, at, sayOf(as, context.money.currency));
+    return working && (isLasting.test(at) ? working : withoutAddress(working));
   }
+}
+
+/** Figures of draws and of somebody's own weather are there on this screen alone: no page of their own can be had. */
+const isLasting = /^(?!choices\/(sure\/|(under|met)\/own-))/;
+
+function withoutAddress({ at: _, ...working }: Working): Working {
+  return working;
 }
 
 function sayOf({ units, lang }: ShownAs, currency: string | null): Say {

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
 import type { Working } from "../../src/explain/working.ts";
 import { figureWords as words } from "../../src/words/en/page.ts";
 import { readRoute, sitePath } from "../frame/route.ts";
@@ -49,6 +49,16 @@ export class Figure extends LitElement {
     this.provenance = "worked-out";
     this.open = false;
     this.trail = [];
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("text") && this.open && this.at && this.trail.length > 0) void this.renew(this.at);
+  }
+
+  /** The figure has changed while it is open: its working is asked for anew. */
+  private async renew(at: string): Promise<void> {
+    const next = await this.explain?.(at);
+    if (next && this.open) this.trail = [next];
   }
 
   protected override render() {
@@ -118,7 +128,7 @@ export class Figure extends LitElement {
 }
 
 /** Where a kept site's working stands by itself. */
-function pageOf({ at }: Working): string | undefined {
+export function pageOf({ at }: Working): string | undefined {
   const route = readRoute(location.pathname);
   return at !== undefined && route.screen === "site" ? sitePath(route.id, "working", at) : undefined;
 }

@@ -3,7 +3,7 @@ import type { Working } from "../../src/explain/working.ts";
 import { openedWords as words } from "../../src/words/en/workings.ts";
 import { base } from "../look/base.ts";
 import { provenanceLines } from "../look/provenance.ts";
-import type { Explain } from "./figure.ts";
+import { type Explain, pageOf } from "./figure.ts";
 import { figureStyles } from "./styles.ts";
 import { sums } from "./sums.ts";
 
@@ -76,7 +76,7 @@ export class Opened extends LitElement {
       follow: (at: string) => void this.follow(at),
       back: before && this.back,
       before: before?.title,
-      page: undefined,
+      page: pageOf(shown),
     };
     return html`<div id="sums" class="sums" role="group" tabindex="-1" aria-label=${shown.title} @keydown=${this.escape}>
       ${sums(shown, host)}

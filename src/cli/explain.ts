@@ -1,4 +1,6 @@
 import { isAddress } from "../explain/address.ts";
+import { isChoiceAddress } from "../explain/choices/book.ts";
+import { explainDecided } from "../explain/choices/explain.ts";
 import { classSheet } from "../explain/class-sheet.ts";
 import { explain } from "../explain/explain.ts";
 import { headlines } from "../explain/headlines.ts";
@@ -18,7 +20,8 @@ import { writeWhole } from "./write-file.ts";
 /** Reads, works out, and only then writes: input that is refused leaves nothing behind. */
 function run(flags: ExplainFlags): void {
   const { figure } = flags;
-  if (figure !== null && !isAddress(figure)) throw new Refused([explainText.noAddress(figure)]);
+  if (figure !== null && !isAddress(figure) && !isChoiceAddress(figure))
+    throw new Refused([explainText.noAddress(figure)]);
   const worked = whileWorking(flagWords.working, () => work(flags));
   if (flags.classSheet) writeSheet(worked, flags, flags.classSheet);
   else if (figure === null) listFigures(worked, flags);
@@ -31,7 +34,10 @@ function work({ survey, weather }: ExplainFlags): WorkedOut {
 }
 
 function printFigure(worked: WorkedOut, figure: string, { units, lang, json }: ExplainFlags): void {
-  const working = explain(worked, figure, plainSay(units, lang));
+  const say = plainSay(units, lang);
+  const working = isChoiceAddress(figure)
+    ? explainDecided(worked, figure, say)
+    : explain(worked, figure, say);
   if (!working) throw new Refused([explainText.nowhere(figure)]);
   process.stdout.write(`${json ? JSON.stringify(working, null, 1) : workingText(working)}\n`);
 }

@@ -88,6 +88,15 @@ test("a committee member goes from the survey to the printed brief", async () =>
     const pdf = (await page.pdf({ format })).toString("latin1");
     expect(pdf.match(/\/Type\s*\/Page\b/g), format).toHaveLength(2);
   }
+  await page.emulateMedia({ media: "screen" });
+  await page.evaluate(() => {
+    window.print = () => document.body.classList.add("asked-to-print");
+  });
+  await page.getByRole("button", { name: "Print it with its workings" }).click();
+  await page.locator("body.asked-to-print").waitFor();
+  const workings = (await page.locator(".workings").textContent())!;
+  expect(workings).toMatch(/How these figures came about[\s\S]*Mains water, with the measures chosen/);
+  expect(workings).toMatch(/What a kL saved by “A yard tank of 20,000 L” costs/);
 }, 90_000);
 
 test("a figure opens below its line or its row, its numbers open further, and Escape closes it", async () => {

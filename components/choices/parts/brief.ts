@@ -1,4 +1,5 @@
-import { html, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
+import type { Working } from "../../../src/explain/working.ts";
 import { type Block, briefOf } from "../../../src/report/brief.ts";
 import { choicesTables } from "../../../src/report/choices-tables.ts";
 import { briefWords } from "../../../src/words/en/choices.ts";
@@ -16,6 +17,9 @@ export interface BriefOf {
   /** Whether the link was copied, or an address to copy by hand; null before. */
   copied: string | true | null;
   copyLink(): void;
+  /** What prints behind the brief; null where nobody asked. */
+  workings: readonly Working[] | null;
+  printWorkings(): void;
 }
 
 /** The brief's blocks from the decision as it stands. */
@@ -28,7 +32,8 @@ export function briefBlocks({ choices, said, survey, say }: Screen): Block[] {
 }
 
 /** Two pages, on the screen as they print. */
-export function briefPart(screen: Screen, { version, today, copied, copyLink }: BriefOf) {
+export function briefPart(screen: Screen, of: BriefOf) {
+  const { version, today, copied, copyLink, workings, printWorkings } = of;
   const blocks = briefBlocks(screen);
   return html`<section id="brief" tabindex="-1" aria-labelledby="brief-name">
     <div class="screen-only">
@@ -36,6 +41,7 @@ export function briefPart(screen: Screen, { version, today, copied, copyLink }: 
       <p class="lead">${words.lead}</p>
       <p class="row">
         <button class="press" @click=${() => print()}>${words.print}</button>
+        <button class="press" @click=${printWorkings}>${words.printWorkings}</button>
         <button class="press" @click=${() => takeMarkdown(blocks, screen.choices.survey)}>${words.markdown}</button>
         <button class="press" @click=${copyLink}>${words.link}</button>
       </p>
@@ -52,7 +58,26 @@ export function briefPart(screen: Screen, { version, today, copied, copyLink }: 
       ${blocks.map(blockOf)}
       <p class="made">${words.state(version, today)}</p>
     </article>
+    ${workings ? workingsSheet(workings) : nothing}
   </section>`;
+}
+
+/** Behind the two pages: how each figure came about. */
+function workingsSheet(workings: readonly Working[]) {
+  return html`<article class="paper workings">
+    <h3 class="title">${words.workings}</h3>
+    ${workings.map(
+      ({ title, steps, given, sources }) => html`<div class="one">
+        <h4>${title}</h4>
+        <ol>${steps.map(
+          ({ formula, withNumbers, result }) =>
+            html`<li><i>${formula}</i>${withNumbers ? html` = ${withNumbers}` : nothing} = <b>${result}</b></li>`,
+        )}</ol>
+        <p class="given">${given.map(({ name, text, source }) => html`<span>${words.given(name, text, source ?? null)}</span> `)}</p>
+        <p class="given">${sources.join("; ")}</p>
+      </div>`,
+    )}
+  </article>`;
 }
 
 function blockOf(block: Block): TemplateResult {

@@ -18,6 +18,10 @@ async function carryOut(ask: Ask, tell: Tell, isOvertaken: () => boolean): Promi
       await import("./answer.ts");
       return tell(null, true);
     case "explain": {
+      if (ask.address.startsWith("choices/")) {
+        const { choiceWorkingOf } = await import("./choices-workings.ts");
+        return tell({ working: choiceWorkingOf(ask.address, ask.units) }, true);
+      }
       const { workingOf } = await import("./workings.ts");
       return tell({ working: workingOf(ask.address, ask.units) }, true);
     }

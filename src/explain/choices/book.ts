@@ -11,6 +11,11 @@ import { type Input, Sheet } from "../sheet.ts";
 /** Where an address of the decision begins. */
 export const choicesPrefix = "choices/";
 
+/** Whether a text is an address of the decision; `explainChoice` tells whether it leads anywhere. */
+export function isChoiceAddress(text: string): boolean {
+  return text.startsWith(choicesPrefix);
+}
+
 /** What the decision's workings are read from. */
 export interface ChoicesBook {
   context: ChoicesContext;

@@ -1,10 +1,13 @@
+import { decide } from "../../report/choices.ts";
+import type { WorkedOut } from "../../report/work-out.ts";
+import { exactMoneyIn } from "../../words/money.ts";
 import { explain } from "../explain.ts";
 import type { Say } from "../say.ts";
 import type { Working } from "../working.ts";
 import { banWorking, roofWorking } from "./ban.ts";
 import { bestWorking, orderWorking } from "./best.ts";
 import { billWorking, measureSaving, savingWorking, topPriceWorking } from "./bills.ts";
-import { type Asked, type ChoicesBook, choicesPrefix } from "./book.ts";
+import { type Asked, type ChoicesBook, choicesBook, choicesPrefix } from "./book.ts";
 import { underWorking, withWorking } from "./elsewhere.ts";
 import { leastWorking } from "./least.ts";
 import { purseWorking } from "./money.ts";
@@ -51,4 +54,20 @@ export function explainChoice(book: ChoicesBook, at: string, say: Say): Working 
   if (!at.startsWith(choicesPrefix)) return explain(book.context.worked, at, say);
   const [topic = "", ...rest] = at.slice(choicesPrefix.length).split("/");
   return Object.hasOwn(topics, topic) ? topics[topic]!({ book, say, at, rest }) : null;
+}
+
+const decided = new WeakMap<WorkedOut, ChoicesBook>();
+
+/**
+ * The same from a survey worked out: its decision is made when first asked for. Nothing is drawn, so what draws say
+ * leads nowhere here.
+ */
+export function explainDecided(worked: WorkedOut, at: string, say: Say): Working | null {
+  let book = decided.get(worked);
+  if (!book) {
+    const { context, questions } = decide(worked, { budget: null });
+    book = choicesBook(context, questions);
+    decided.set(worked, book);
+  }
+  return explainChoice(book, at, { ...say, money: exactMoneyIn(worked.money.currency) });
 }

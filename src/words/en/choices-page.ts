@@ -140,6 +140,10 @@ export const choicesPage = {
   brief: {
     lead: "Two pages to print or to project, written from the figures above. Words come before figures.",
     print: "Print the brief",
+    printWorkings: "Print it with its workings",
+    workings: "How these figures came about",
+    given: (name: string, text: string, source: string | null) =>
+      `${name}: ${text}${source === null ? "" : ` (${source})`}.`,
     markdown: "Take it as Markdown",
     link: "Copy a link that opens this",
     copied: "The link is copied.",

@@ -6,7 +6,8 @@ export const explainText = {
 
   --figure ADDRESS      the figure, such as mains/give-up, bed/ID/need/2015-07 or
                         bed/ID/ks/2015-07-14; without it the answer's figures
-                        are listed with their addresses
+                        are listed with their addresses; of the choices, such
+                        as choices/share/ID/water or choices/purse/share/ID/npv
   --weather RECORD.csv  daily weather; without it years are generated from the
                         survey's monthly means, or from those of its place
   --json                print the working as JSON
