@@ -63,7 +63,7 @@ describe("a change is told as", () => {
       },
     ],
     [
-      "Kitchen garden: watering days mon, wed, fri, sun → mon, fri",
+      "Kitchen garden: watering days Monday, Wednesday, Friday, Sunday → Monday, Friday",
       (s) => {
         bed(s, "kitchen").watering.habit!.days = ["mon", "fri"];
       },
@@ -93,6 +93,17 @@ describe("a change is told as", () => {
       bed(s, "kitchen").watering.tank = "yard-tank";
     });
     expect(words).toBe("Kitchen garden: bed's tank Tank behind the hall → Yard tank");
+  });
+
+  test("a choice in the words that it was chosen by", () => {
+    const words = told((s) => {
+      bed(s, "kitchen").watering.supply = "tank-only";
+      bed(s, "oval").plantings[0]!.thirst = "low";
+    });
+    expect(words).toMatch(
+      /^Oval, planting 1: .* watered regularly, once grown → watered now and then, once grown$/m,
+    );
+    expect(words).not.toMatch(/tank-only|tank-then-mains/);
   });
 
   test("a bed moved in the list and changed: the change, and that the order is another", () => {

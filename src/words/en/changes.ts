@@ -1,7 +1,9 @@
 /** What changed between two surveys, in words: "Rose walk: area 40 m² → 44 m²". */
 import type { Change, Names } from "../../survey/changes.ts";
 import { count } from "./count.ts";
+import { answerWords } from "./editor-choices.ts";
 import { fieldName, subject } from "./fields.ts";
+import { dayNames } from "./rounds.ts";
 
 /** Changes named in one text; more are counted. */
 const mostNamed = 40;
@@ -44,11 +46,12 @@ function sentence(change: Change, names: Names): string {
   }
 }
 
-function settingWords({ before, after, unit, parts }: Change, names: Names): string {
+function settingWords({ path, before, after, unit, parts }: Change, names: Names): string {
   const group = parts
-    .map((part) => `${lower(fieldName(part.path))} ${valueWords(part.value, part.unit, names)}`)
+    .map((part) => `${lower(fieldName(part.path))} ${valueWords(part.value, part, names)}`)
     .join(", ");
-  const shown = (value: unknown) => (isGroup(value) && group ? group : valueWords(value, unit, names));
+  const shown = (value: unknown) =>
+    isGroup(value) && group ? group : valueWords(value, { path, unit }, names);
   if (before === undefined) return `set to ${shown(after)}`;
   if (after === undefined) return `taken out (was ${shown(before)})`;
   return `${shown(before)} → ${shown(after)}`;
@@ -79,18 +82,31 @@ function bare(words: string): string {
   return lower(words.replace(/^(A|An|The) /, ""));
 }
 
-function valueWords(value: unknown, unit: string, names: Names): string {
+/** Where a value stands, and the unit that it is in. */
+interface Standing {
+  path: string;
+  unit: string;
+}
+
+function valueWords(value: unknown, { path, unit }: Standing, names: Names): string {
   if (typeof value === "number") return `${figures.format(value)}${unit === "" ? "" : ` ${unit}`}`;
   if (typeof value === "boolean") return value ? "yes" : "no";
-  if (typeof value === "string") return names.get(value) ?? value;
-  if (Array.isArray(value)) return listWords(value, unit, names);
+  if (typeof value === "string") return names.get(value) ?? wordOf(path, value);
+  if (Array.isArray(value)) return listWords(value, { path, unit }, names);
   return isGroup(value) ? counted(Object.keys(value).length, "entry", "entries") : "nothing";
 }
 
-function listWords(list: readonly unknown[], unit: string, names: Names): string {
+/** What the editor calls a choice; a text of one's own stays as it is. */
+function wordOf(path: string, value: string): string {
+  const { words } = answerWords(path, value);
+  if (words !== value) return lower(words);
+  return /[dD]ays$/.test(path) ? (dayNames[value] ?? value) : value;
+}
+
+function listWords(list: readonly unknown[], standing: Standing, names: Names): string {
   if (list.length === 0) return "none";
   if (list.some((one) => typeof one === "object")) return counted(list.length, "entry", "entries");
-  return list.map((one) => valueWords(one, unit, names)).join(", ");
+  return list.map((one) => valueWords(one, standing, names)).join(", ");
 }
 
 function isGroup(value: unknown): value is object {
