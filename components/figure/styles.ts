@@ -14,6 +14,7 @@ export const figureStyles = css`
     background: none;
     font-weight: inherit;
     line-height: inherit;
+    text-align: inherit;
     white-space: var(--figure-wrap, nowrap);
   }
   button::after {

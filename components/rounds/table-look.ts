@@ -27,6 +27,7 @@ export const tableLook = css`
   }
   .rows th,
   .rows td {
+    grid-row: 1;
     padding: 0;
     line-height: 1.3;
     text-align: start;
@@ -54,7 +55,7 @@ export const tableLook = css`
   }
   /* A figure that is open goes below its row, with what it is, and its working takes the whole width. */
   .rows td:has(gwb-figure[open]) {
-    grid-row: 2;
+    grid-row: auto;
     grid-column: 1 / -1;
     padding-top: 0.4rem;
     color: var(--ink);

@@ -18,33 +18,56 @@ const turns = 7;
 const patience = 3;
 /** Good enough to stop at. Ours. */
 const goodEnough = 0.02;
-/** Years run at most while single months are tried out. */
-const polishYears = 60;
+/** Years run at most while single months are tried out, all beds of a site together; and at least for each bed. */
+const allPolishYears = 3600;
+const leastPolishYears = 60;
+/** Years that stand for a group while a table is mended and tried. */
+const mostTrialYears = 10;
 /** Tables tried at most while single months are. */
-const mostTries = 30;
+const mostTries = 160;
 /** Stress days of a month that call for mending. */
 const muchStress = 0.4;
+
+/** What a table is fitted to. */
+export interface FitAim {
+  /** Places of the years whose need it shares out. */
+  group: readonly number[];
+  /** Places of the years that it will be kept in: what it costs there is kept small. */
+  judged: readonly number[];
+  /** Beds of the site that are fitted likewise, and share the time. */
+  beds: number;
+}
 
 /**
  * A month table for a group of years: each month's need shared out over the rarest days that keep a watering
  * within what the roots may lose, in whole minutes; then run through the engine and mended, month by month,
  * where it stresses the plants or gives more than need.
  */
-export function fitTable(input: FitInput, group: readonly number[]): FittedTable {
+export function fitTable(input: FitInput, aim: FitAim): FittedTable {
+  const { group, judged } = aim;
   const wanted = wantedByMonth(input, group);
   const fits = input.choices.map((_, month) => chooseMonth(input, group, month, wanted[month]!));
   let best: { fits: MonthFit[]; table: Tried } | null = null;
   let sinceBest = 0;
+  const trial = someOf(group);
   for (let turn = 0; turn < turns && sinceBest < patience; turn++) {
-    const table = tryOut(input, group, fits);
+    const table = tryOut(input, trial, fits);
     sinceBest++;
     if (!best || weightOf(table.cost) < weightOf(best.table.cost)) {
       best = { fits: fits.map((fit) => ({ ...fit })), table };
       sinceBest = 0;
     }
-    if (weightOf(table.cost) < goodEnough || !mend(input, group, fits, wanted, table.sums)) break;
+    if (weightOf(table.cost) < goodEnough || !mend(input, trial, fits, wanted, table.sums)) break;
   }
-  return { ...polish(input, group, best!.fits, best!.table), wanted_mm: wanted };
+  const fitted = polish(input, someOf(judged), aim.beds, best!.fits);
+  return { ...tryOut(input, group, fitted), wanted_mm: wanted };
+}
+
+/** Years spread evenly over a group, few enough to be run often. */
+function someOf(group: readonly number[]): readonly number[] {
+  const step = group.length / mostTrialYears;
+  if (step <= 1) return group;
+  return Array.from({ length: mostTrialYears }, (_, k) => group[Math.floor((k + 0.5) * step)]!);
 }
 
 type Tried = Omit<FittedTable, "wanted_mm">;
@@ -55,24 +78,43 @@ function tryOut(input: FitInput, group: readonly number[], fits: readonly MonthF
   return { months, sums, cost: costOf(input.need, sums, group) };
 }
 
-/** Tries single months with a little less, a little more, rarer, oftener, or none, and keeps what costs less. */
-function polish(input: FitInput, group: readonly number[], fits: readonly MonthFit[], table: Tried): Tried {
-  let best = { fits: [...fits], table };
-  let tries = Math.min(mostTries, Math.floor(polishYears / group.length));
+/**
+ * Tries single months with a little less, a little more, rarer, oftener, or none, the costliest months first, and
+ * keeps what costs less.
+ */
+function polish(
+  input: FitInput,
+  judged: readonly number[],
+  beds: number,
+  fits: readonly MonthFit[],
+): readonly MonthFit[] {
+  let best = { fits, table: tryOut(input, judged, fits) };
+  const years = Math.max(leastPolishYears, allPolishYears / beds);
+  let tries = Math.min(mostTries, Math.floor(years / judged.length));
   let found = true;
   while (found) {
     found = false;
-    for (let month = 0; month < 12; month++)
+    for (const month of costliestFirst(input, judged, best.table.sums))
       for (const other of neighbours(input, best.fits[month]!)) {
-        if (tries-- <= 0 || weightOf(best.table.cost) < goodEnough) return best.table;
+        if (tries-- <= 0 || weightOf(best.table.cost) < goodEnough) return best.fits;
         const tried = best.fits.map((fit, m) => (m === month ? other : fit));
-        const outcome = tryOut(input, group, tried);
+        const outcome = tryOut(input, judged, tried);
         if (weightOf(outcome.cost) >= weightOf(best.table.cost) - 1e-4) continue;
         best = { fits: tried, table: outcome };
         found = true;
       }
   }
-  return best.table;
+  return best.fits;
+}
+
+/** Months by what they cost beside need, in water and stress. */
+function costliestFirst({ need }: FitInput, group: readonly number[], given: MonthSums): number[] {
+  const costs = Array.from({ length: 12 }, (_, month) => {
+    const water_mm = meanOfMonth(given.net_mm, group, month) - meanOfMonth(need.net_mm, group, month);
+    const stress = meanOfMonth(given.stressDays, group, month) - meanOfMonth(need.stressDays, group, month);
+    return { month, weight: Math.abs(water_mm) + Math.max(0, stress) };
+  });
+  return costs.sort((a, b) => b.weight - a.weight).map(({ month }) => month);
 }
 
 /** So many years give a month a shape of its own; with fewer, that of all years has a part in it. Ours. */

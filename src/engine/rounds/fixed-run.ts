@@ -10,6 +10,8 @@ export interface FixedMonth {
   /** Minutes before they were made whole. */
   exact_min: number;
   net_mm: number;
+  /** Part of the watering's water beyond the usual rain that spares it. */
+  spares: number;
   /** Rain in the gauge since the last day of the round from which a watering is left out; null: never. */
   leaveAfterRain_mm: number | null;
 }

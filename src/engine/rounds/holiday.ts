@@ -2,8 +2,9 @@ import { freshState, runDays, slot } from "../bed-day.ts";
 import type { Absence } from "../grounds.ts";
 import { dayNumber, fromDay, parseIso } from "../weather/dates.ts";
 import { sameDates } from "./members.ts";
+import { openRun } from "./open-run.ts";
 import { openHours } from "./rules.ts";
-import { minutesFor, type RunTime, runTime } from "./run-time.ts";
+import { type RunTime, runTime } from "./run-time.ts";
 import { type Range, rangeOf } from "./soil-now.ts";
 import type { BedNeed, RoundsNeed } from "./table.ts";
 
@@ -37,7 +38,7 @@ export interface HolidayBed {
   id: string;
   /** Day of the last soak before; null where no day is open in the fortnight before. */
   soakDay: number | null;
-  /** A refill from the point at which it is watered, at most the method's limit. */
+  /** A refill from the point at which it is watered, as far as that day's hours and the method go; 0 minutes without a day. */
   soak: RunTime;
   /** Days from the first day away until the plants begin to suffer, over the years; farthest_days: not before. */
   lasts_days: Range;
@@ -56,22 +57,24 @@ export function holidayBeds(need: RoundsNeed, away: AwayDays): HolidayBed[] {
     .map((bed) => holidayBed(need, bed, away));
 }
 
-function holidayBed(need: RoundsNeed, { ready, rounds }: BedNeed, away: AwayDays): HolidayBed {
+function holidayBed(need: RoundsNeed, { ready, rounds, input }: BedNeed, away: AwayDays): HolidayBed {
   const { bed } = ready.grown;
-  const soakDay = lastOpenDay(need, rounds.id, away.fromDay);
+  const { soakDay, soak } = lastSoak(need, { ready, rounds, input }, away.fromDay);
+  const left_mm = Math.max(0, ready.grown.trigger_mm - soak.net_mm);
   const waited = soakDay === null ? 0 : away.fromDay - soakDay;
   const places = sameDates(need.ready.weather.calendar, away.fromDay - waited, 0, farthest_days);
   const { year } = need.ready.weather.calendar;
-  const ofYears = places.map((at) => ({ year: year[at]!, days: daysUntilDry(ready.grown, at) - waited }));
+  const ofYears = places.map((at) => ({
+    year: year[at]!,
+    days: daysUntilDry(ready.grown, at, left_mm) - waited,
+  }));
   const lasts_days = rangeOf(ofYears.map(({ days }) => days));
   const isYoung = rounds.youngUntilDay !== null && away.fromDay <= rounds.youngUntilDay;
   const cautious = away.fromDay + Math.max(0, Math.floor(isYoung ? lasts_days.low / 2 : lasts_days.low));
-  const most = Math.min(bed.watering.maxMinutes, 1440);
-  const minutes = Math.max(1, Math.min(most, Math.round(minutesFor(bed, ready.grown.trigger_mm))));
   return {
     id: bed.id,
     soakDay,
-    soak: runTime(bed, rounds, minutes),
+    soak,
     lasts_days,
     ofYears,
     visitByDay: cautious <= away.toDay ? cautious : null,
@@ -79,19 +82,25 @@ function holidayBed(need: RoundsNeed, { ready, rounds }: BedNeed, away: AwayDays
   };
 }
 
-function lastOpenDay(need: RoundsNeed, id: string, before: number): number | null {
-  const k = need.beds.findIndex(({ rounds }) => rounds.id === id);
-  const { ready, rounds } = need.beds[k]!;
+/** The last open day of the fortnight before, and the refill that its hours leave. */
+function lastSoak(
+  need: RoundsNeed,
+  { ready: { grown }, rounds }: BedNeed,
+  before: number,
+): { soakDay: number | null; soak: RunTime } {
+  const { bed, trigger_mm } = grown;
   for (let day = before - 1; day >= before - 14; day--) {
-    const { stretches } = openHours(need.site, need.ready.grounds.absences, rounds, ready.grown.bed, day);
-    if (stretches.length > 0) return day;
+    const { stretches } = openHours(need.site, need.ready.grounds.absences, rounds, bed, day);
+    const soak = openRun(grown, rounds, trigger_mm, bed.watering.flow_L_min, stretches);
+    if (soak) return { soakDay: day, soak };
   }
-  return null;
+  return { soakDay: null, soak: runTime(bed, rounds, 0) };
 }
 
-/** Days from a full soil until what is missing reaches what the roots may lose, under one year's weather. */
-function daysUntilDry(bed: BedNeed["ready"]["grown"], at: number): number {
+/** Days until what is missing goes beyond what the roots may lose, under one year's weather. */
+function daysUntilDry(bed: BedNeed["ready"]["grown"], at: number, missing_mm: number): number {
   const state = freshState();
+  state[slot.rootDepletion] = missing_mm;
   const none = new Float64Array(at + farthest_days);
   for (let d = 0; d < farthest_days; d++) {
     runDays(bed, state, none, null, at + d, at + d + 1, null);

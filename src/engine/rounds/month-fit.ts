@@ -41,6 +41,8 @@ export interface MonthFit {
   /** Place of the pattern among the choices; −1 for no watering. */
   at: number;
   minutes: number;
+  /** Part of a watering's water beyond the usual rain that spares one. */
+  spares: number;
 }
 
 /** The rarest days that keep a watering within a full dose, and the minutes that give the month what it needs. */
@@ -51,7 +53,7 @@ export function chooseMonth(
   wanted_mm: number,
 ): MonthFit {
   const choices = input.choices[month]!;
-  const none = { choices, at: -1, minutes: 0 };
+  const none = { choices, at: -1, minutes: 0, spares: 1 };
   const dose_mm = mostDose_mm(input.bed, choices);
   if (wanted_mm < leastDose * dose_mm || choices.patterns[0]!.kind === "none") return none;
   const enough = choices.patterns.findIndex((pattern) => wanted_mm <= dose_mm * timesInMonth(pattern));
@@ -59,7 +61,7 @@ export function chooseMonth(
   const times = timesOpen(input, group, month, choices.patterns[at]!);
   if (times === 0) return none;
   const minutes = minutesFor(input.bed.bed, Math.min(dose_mm, wanted_mm / times));
-  return { choices, at, minutes: Math.min(minutes, choices.mostMinutes) };
+  return { choices, at, minutes: Math.min(minutes, choices.mostMinutes), spares: 1 };
 }
 
 /** Least part of a full dose that many cycles may bring a watering down to. Ours. */
@@ -95,12 +97,17 @@ const noWatering: FixedMonth = {
   pattern: { kind: "none" },
   minutes: 0,
   exact_min: 0,
+  spares: 1,
   net_mm: 0,
   leaveAfterRain_mm: null,
 };
 
 /** A month as a person keeps it, in whole minutes. */
-export function fixedMonth(input: FitInput, { choices, at, minutes }: MonthFit, month: number): FixedMonth {
+export function fixedMonth(
+  input: FitInput,
+  { choices, at, minutes, spares }: MonthFit,
+  month: number,
+): FixedMonth {
   const { bed } = input.bed;
   const most = Math.max(1, Math.floor(choices.mostMinutes));
   const whole = Math.min(most, Math.max(1, Math.round(minutes)));
@@ -112,8 +119,8 @@ export function fixedMonth(input: FitInput, { choices, at, minutes }: MonthFit, 
   const leaveAfterRain_mm =
     bed.rainShare < leastRainShare
       ? null
-      : Math.max(leastRain_mm, Math.round((net_mm + usual_mm) / bed.rainShare));
-  return { pattern, minutes: whole, exact_min: minutes, net_mm, leaveAfterRain_mm };
+      : Math.max(leastRain_mm, Math.round((spares * net_mm + usual_mm) / bed.rainShare));
+  return { pattern, minutes: whole, exact_min: minutes, net_mm, spares, leaveAfterRain_mm };
 }
 
 /** Rain that reaches a bed from one watering to the next on average. */
@@ -121,7 +128,7 @@ export function usualRain_mm({ rain_mm_day }: FitInput, month: number, pattern: 
   return (rain_mm_day[month]! * month_days) / timesInMonth(pattern);
 }
 
-/** A month with a little less, a little more, oftener, rarer, or none. */
+/** A month with a little less, a little more, left out after less rain or more, oftener, rarer, or none. */
 export function neighbours({ bed: { bed } }: FitInput, fit: MonthFit): MonthFit[] {
   const { at, minutes, choices } = fit;
   if (at < 0) return [];
@@ -135,6 +142,8 @@ export function neighbours({ bed: { bed } }: FitInput, fit: MonthFit): MonthFit[
   return [
     { ...fit, minutes: Math.max(1, minutes - step) },
     { ...fit, minutes: Math.min(choices.mostMinutes, minutes + step) },
+    { ...fit, spares: 0.5 * fit.spares },
+    { ...fit, spares: 1.5 * fit.spares },
     ...turned(at + 1),
     ...(at === 0 ? [{ ...fit, at: -1, minutes: 0 }] : turned(at - 1)),
   ];
@@ -154,7 +163,7 @@ export function giveMore(
   if (fit.at < 0) {
     if (choices.patterns[0]!.kind === "none" || timesOpen(input, group, month, choices.patterns[0]!) === 0)
       return false;
-    fits[month] = { choices, at: 0, minutes: Math.max(1, most * leastDose) };
+    fits[month] = { choices, at: 0, minutes: Math.max(1, most * leastDose), spares: 1 };
     return true;
   }
   if (fit.minutes * factor <= most || fit.at === choices.patterns.length - 1) {

@@ -132,7 +132,14 @@ function costOfBed(
   const pattern: Pattern = { kind: "week", weekdays };
   const months = percentByMonth.map((percent, month): FixedMonth => {
     const run = Math.min(input.choices[month]!.mostMinutes, (minutes * percent) / 100);
-    return { pattern, minutes: run, exact_min: run, net_mm: netOf_mm(bed, run), leaveAfterRain_mm: null };
+    return {
+      pattern,
+      minutes: run,
+      exact_min: run,
+      spares: 1,
+      net_mm: netOf_mm(bed, run),
+      leaveAfterRain_mm: null,
+    };
   });
   const cost = costOf(input.need, runFit(input, months, group), group);
   const litres = (net_mm: number) => grossFromNet_L(net_mm, bed.area_m2, bed.watering.efficiency);

@@ -29,6 +29,8 @@ export interface BedMonth extends RunTime {
   pattern: Pattern;
   /** Minutes before they were made whole. */
   exact_min: number;
+  /** Part of the watering's water beyond the usual rain that spares it. */
+  spares: number;
   /** Depth of soil that a watering wets. */
   wetted_m: number;
   /** Rain in the gauge since the last day of the round from which it is left out; null: rain does not count. */
@@ -176,15 +178,15 @@ function monthChoices(
 /** The month table of every bed, fitted for the middle and the dry years and run over all. */
 export function roundsTable(need: RoundsNeed): RoundsTable {
   const { years, groups } = need;
-  return { years, groups, beds: need.beds.map((bed) => bedTable(bed, groups)) };
+  return { years, groups, beds: need.beds.map((bed) => bedTable(bed, groups, need.beds.length)) };
 }
 
-function bedTable({ ready, rounds, input }: BedNeed, groups: YearGroups): BedTable {
+function bedTable({ ready, rounds, input }: BedNeed, groups: YearGroups, beds: number): BedTable {
   const { bed } = ready.grown;
   const litres = litresOf(ready);
   const all = input.years.map((_, k) => k);
-  const fitted = (group: readonly number[]) => {
-    const { months, cost, sums, wanted_mm } = fitTable(input, group);
+  const fitted = (group: readonly number[], judged: readonly number[]) => {
+    const { months, cost, sums, wanted_mm } = fitTable(input, { group, judged, beds });
     return {
       months,
       from: { wanted_mm, sums },
@@ -192,9 +194,9 @@ function bedTable({ ready, rounds, input }: BedNeed, groups: YearGroups): BedTab
       rows: months.map((row, m) => bedMonth(input, rounds, row, m, sums, group)),
     };
   };
-  const middle = fitted(groups.middle);
-  const dry = groups.dry && fitted(groups.dry);
   const rest = all.filter((k) => !groups.dry?.includes(k));
+  const middle = fitted(groups.middle, rest);
+  const dry = groups.dry && fitted(groups.dry, groups.dry);
   const both = runFit(input, middle.months, rest);
   if (dry) addTo(both, runFit(input, dry.months, groups.dry!));
   const everyYear = costOf(input.need, both, all);
@@ -227,7 +229,7 @@ function litresOf({ grown: { bed } }: ReadyBed): (cost: Cost) => TableCost {
 function bedMonth(
   { bed: prepared }: FitInput,
   rounds: RoundsBed,
-  { pattern, minutes, exact_min, leaveAfterRain_mm }: FixedMonth,
+  { pattern, minutes, exact_min, spares, leaveAfterRain_mm }: FixedMonth,
   month: number,
   sums: MonthSums,
   group: readonly number[],
@@ -239,6 +241,7 @@ function bedMonth(
     ...run,
     pattern,
     exact_min,
+    spares,
     wetted_m: minutes > 0 ? wettedDepth_m(run.net_mm, prepared.trigger_mm, rootDepth_m) : 0,
     leaveAfterRain_mm,
     month_L: grossFromNet_L(meanOfMonth(sums.net_mm, group, month), bed.area_m2, bed.watering.efficiency),

@@ -1,6 +1,6 @@
 import { type PreparedBed, slot } from "../bed-day.ts";
+import { openRun } from "./open-run.ts";
 import { type ClosedBy, openHours } from "./rules.ts";
-import { elapsed_min, minutesFor, minutesWithin, type RunTime, runTime } from "./run-time.ts";
 import type { RoundsBed } from "./site.ts";
 import {
   type BedMember,
@@ -11,7 +11,7 @@ import {
   rootDepletion,
   runMember,
 } from "./soil-now.ts";
-import { minutesIn, type Stretch } from "./stretches.ts";
+import type { Stretch } from "./stretches.ts";
 import type { RoundsNeed } from "./table.ts";
 import { type WeekFacts, type WeekWatering, week_days } from "./week-facts.ts";
 
@@ -56,7 +56,7 @@ export function planBed(
       const rain = isDue ? rainWorthWaiting(states, prepared, facts, d, hours) : null;
       if (rain) waitedFor = rain;
       else if (isDue || tooLate) {
-        const run = runFor(prepared, rounds, now_mm, flow_L_min, stretches);
+        const run = openRun(prepared, rounds, now_mm, flow_L_min, stretches);
         if (run !== null) {
           for (const one of states) one.net_mm[lookBack_days + d] = run.net_mm;
           const nextOpenDay = facts.firstDay + (next < 0 ? lookAhead_days : next);
@@ -134,30 +134,4 @@ function rainWorthWaiting(
     return { ...one, bed: { ...one.bed, rain_mm } };
   });
   return middleAfter_mm(dry, day, after) <= 1.25 * prepared.trigger_mm ? rain : null;
-}
-
-/** Runs that one day's watering is split into at most, while a third of a full dose is given. Ours. */
-const mostCycles = 6;
-
-/**
- * Whole minutes that refill what is missing, within the method's limit and the day's hours, in not too many runs:
- * what is left then is the next open day's; null where none fit.
- */
-function runFor(
-  { bed, trigger_mm }: PreparedBed,
-  rounds: RoundsBed,
-  missing_mm: number,
-  flow_L_min: number,
-  stretches: readonly Stretch[],
-): RunTime | null {
-  if (flow_L_min <= 0) return null;
-  const open_min = minutesIn(stretches);
-  const comfortable_min = Math.max(
-    minutesWithin(bed, rounds, mostCycles, flow_L_min),
-    minutesFor(bed, trigger_mm / 3, flow_L_min),
-  );
-  const most = Math.floor(Math.min(bed.watering.maxMinutes, open_min, comfortable_min));
-  let minutes = Math.min(most, Math.floor(minutesFor(bed, missing_mm, flow_L_min)));
-  while (minutes > 0 && elapsed_min(runTime(bed, rounds, minutes, flow_L_min)) > open_min) minutes--;
-  return minutes > 0 ? runTime(bed, rounds, minutes, flow_L_min) : null;
 }

@@ -34,10 +34,11 @@ export function awayFigure(
       { trigger: triggerInput(bed), ...methodInputs(bed) },
       minutesFor(grown.bed, grown.trigger_mm),
     );
-    const longest = Math.min(grown.bed.watering.maxMinutes, 1440);
+    const exact_min = minutesFor(grown.bed, grown.trigger_mm);
+    const allowed = away.soak.minutes < Math.floor(exact_min) ? away.soak.minutes : Math.ceil(exact_min);
     sheet.step(
-      "soakMinutes",
-      { longestDay_min: workedOut(longest, roundSources.hours), minutesExact },
+      "runMinutes",
+      { allowedMinutes: workedOut(allowed, roundSources.shortened), minutesExact },
       away.soak.minutes,
     );
     return sheet.done(at, roundTitles.soak(nameOf(book, id), holiday.name));

@@ -86,6 +86,7 @@ export function leaveAfter(book: RoundBook, of: MonthRow): Working | null {
     {
       netGiven: sameRow(of, "net", row.net_mm),
       usualRain,
+      spares: workedOut(row.spares, roundSources.rerun),
       rainShare: workedOut(input.bed.bed.rainShare, roundSources.rainShare),
     },
     row.leaveAfterRain_mm,

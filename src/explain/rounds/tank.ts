@@ -70,7 +70,6 @@ export function rationOf(book: RoundBook, id: string, bed: string): Working | nu
     roundSteps.order,
     before,
     before.reduce((sum, { value }) => sum + value, 0),
-    roundSources.plain,
   );
   const { asks_L, fromTank_L } = rows[place]!;
   sheet.step(
@@ -97,6 +96,6 @@ export function keepsAll(book: RoundBook, id: string): Working | null {
       sheet.list([{ ...opens(fromTank_L, roundAt.ration(id, bed)), name: roundSteps.gets(name) }], "L");
       return { ...workedOut(asks_L - fromTank_L, roundSources.claim), name };
     });
-  sheet.sum("keep_L", roundSteps.lacks, lacking, rationed.mainsToKeepAll_L, roundSources.plain);
+  sheet.sum("keep_L", roundSteps.lacks, lacking, rationed.mainsToKeepAll_L);
   return sheet.done(at, roundTitles.keep(nameOf(book, id)));
 }

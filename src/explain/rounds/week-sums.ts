@@ -20,7 +20,7 @@ export function weekOfBed(book: RoundBook, id: string): Working | null {
       name: book.say.date(day),
     }),
   );
-  sheet.sum("week_L", roundSteps.waterings, parts, totalOf(parts), roundSources.plain);
+  sheet.sum("week_L", roundSteps.waterings, parts, totalOf(parts));
   return sheet.done(at, roundTitles.week(nameOf(book, id)));
 }
 
@@ -31,7 +31,7 @@ export function lastWeekOfBed(book: RoundBook, id: string): Working | null {
   const parts = loggedParts(book, id, (date) => date >= from && date < to);
   if (parts.length === 0) return null;
   const { sheet, at } = pageOf(book, roundAt.lastWeek(id));
-  sheet.sum("week_L", roundSteps.logged, parts, totalOf(parts), roundSources.plain);
+  sheet.sum("week_L", roundSteps.logged, parts, totalOf(parts));
   return sheet.done(at, roundTitles.lastWeek(nameOf(book, id)));
 }
 
@@ -40,7 +40,7 @@ export function doneInMonth(book: RoundBook, id: string, month: string): Working
   const parts = loggedParts(book, id, (date) => date.startsWith(`${month}-`));
   if (parts.length === 0) return null;
   const { sheet, at } = pageOf(book, roundAt.done(id, month));
-  sheet.sum("week_L", roundSteps.logged, parts, totalOf(parts), roundSources.plain);
+  sheet.sum("week_L", roundSteps.logged, parts, totalOf(parts));
   return sheet.done(at, roundTitles.done(nameOf(book, id), month));
 }
 
@@ -70,7 +70,7 @@ export function allLitres(book: RoundBook): Working | null {
         name: nameOf(book, id),
       }),
     );
-  sheet.sum("week_L", roundSteps.beds, parts, totalOf(parts), roundSources.plain);
+  sheet.sum("week_L", roundSteps.beds, parts, totalOf(parts));
   return sheet.done(at, roundTitles.all);
 }
 
@@ -86,7 +86,7 @@ export function allFromTanks(book: RoundBook): Working | null {
       }),
     ),
   );
-  sheet.sum("week_L", roundSteps.beds, parts, totalOf(parts), roundSources.plain);
+  sheet.sum("week_L", roundSteps.beds, parts, totalOf(parts));
   return sheet.done(at, roundTitles.allTank);
 }
 
@@ -132,6 +132,6 @@ export function monthOfAll(book: RoundBook, month: number, isDry: boolean): Work
   });
   if (parts.length === 0) return null;
   const { sheet, at } = pageOf(book, roundAt.months(month, isDry));
-  sheet.sum("month_L", roundSteps.beds, parts, totalOf(parts), roundSources.plain);
+  sheet.sum("month_L", roundSteps.beds, parts, totalOf(parts));
   return sheet.done(at, roundTitles.months(month, isDry));
 }

@@ -45,6 +45,7 @@ export const roundsTerms = {
   // after rain
   rainDay: term("rain a day", "rain that reaches the bed on a mean day of the month", "mm"),
   usualRain: term("usual rain", "rain that reaches the bed from one watering to the next", "mm"),
+  spares: term("part", "part of a watering that rain must bring to spare it, found by running the table", "share"),
   leaveAfter: term("leave out after", "rain in the gauge from which a watering is left out", "mm"),
 
   // what rounding costs

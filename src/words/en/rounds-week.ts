@@ -143,7 +143,8 @@ function daysSentence(id: string, { days: { low, middle, high } }: { days: Range
     at,
     text: Math.round(figure) >= far_days ? "half a year or more" : count(Math.floor(figure)),
   });
-  return said`Left for ${days(low)} days in a dry year, ${days(middle)} in a middle one, ${days(high)} in a wet one`;
+  const unit = Math.floor(low) === 1 ? "day" : "days";
+  return said`Left for ${days(low)} ${unit} in a dry year, ${days(middle)} in a middle one, ${days(high)} in a wet one`;
 }
 
 function tankSentence(
@@ -169,7 +170,7 @@ function holidaySentence(
   const minutes: Slot = { at: roundAt.away(place, id, "soak"), text: `${soak.minutes} min` };
   const last =
     soakDay === null
-      ? said`No open day for a last soak`
+      ? said`No day for a last soak in the fortnight before`
       : said`Last soak on ${dayWords(soakDay)}: ${minutes}`;
   const days = (figure: number) => count(Math.max(0, Math.floor(figure)));
   const range: Slot = {

@@ -6,13 +6,31 @@ import { roundsSchema } from "../../../src/report/rounds-schema.ts";
 import { workOutRounds } from "../../../src/report/rounds-work.ts";
 import { roundsWords } from "../../../src/words/en/rounds.ts";
 import { demoRecord, demoSurvey, thirtyYears } from "../../helpers/demo-rounds.ts";
+import { surveyOf, textOf } from "../../helpers/worked.ts";
 
 const long = workOutRounds(demoSurvey(), thirtyYears());
 const watered = long.table.beds.filter(({ id }) => id !== "bank");
 
-describe("the month table run back through the engine over thirty years", () => {
-  test.each(watered)("$id stays within the stated bounds", ({ cost: { allYears } }) => {
-    expect(allYears.need_L).toBeGreaterThan(0);
+/** Half a year later, for a place where summer is in January. */
+function southern() {
+  const record = thirtyYears();
+  const survey = surveyOf(textOf("demo/southern.survey.json"));
+  return workOutRounds(survey, { ...record, firstDay: record.firstDay + 182 });
+}
+
+const runs = [
+  ["the school, thirty years", long],
+  ["the school, other thirty years", workOutRounds(demoSurvey(), thirtyYears(2))],
+  ["the school, its own record", workOutRounds(demoSurvey(), demoRecord())],
+  ["the southern garden, thirty years", southern()],
+] as const;
+
+describe.each(runs)("the month table run back through the engine: %s", (_name, { table, survey }) => {
+  const beds = table.beds.filter((_, k) => survey.beds[k]!.watering.supply !== "none");
+  test("waters most beds", () => {
+    expect(beds.filter(({ cost }) => cost.allYears.need_L > 0).length).toBeGreaterThanOrEqual(4);
+  });
+  test.each(beds)("$id stays within the stated bounds", ({ cost: { allYears } }) => {
     expect(allYears.given_L).toBeLessThanOrEqual((1 + roundingBounds.overShare) * allYears.need_L);
     expect(allYears.stressDays).toBeLessThanOrEqual(allYears.needStressDays + roundingBounds.stressDays_year);
   });

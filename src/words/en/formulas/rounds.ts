@@ -116,8 +116,8 @@ export const roundsFormulas = {
   ),
   leaveAfter: f(
     "leaveAfter",
-    "max(3, round(({netGiven} + {usualRain}) ÷ {rainShare}))",
-    "as much beyond the usual as a watering gives",
+    "max(3, round(({spares} × {netGiven} + {usualRain}) ÷ {rainShare}))",
+    "beyond the usual, as much of a watering as spares it",
     ours,
   ),
   over: f(
@@ -162,12 +162,6 @@ export const roundsFormulas = {
     "max({runMinutes}, min({longestDay_min}, round({gravityMinutes})))",
     "the lower the tank stands, the longer the hose runs",
     "Torricelli’s law: flow goes with the square root of the head",
-  ),
-  soakMinutes: f(
-    "plannedMinutes",
-    "max(1, min({longestDay_min}, round({minutesExact})))",
-    "whole minutes, no longer than the method runs",
-    ours,
   ),
   minutesForDose: f(
     "minutesExact",
