@@ -1,5 +1,6 @@
 import { html, nothing } from "lit";
 import type { Survey } from "../../src/survey/survey.ts";
+import { choicesPage } from "../../src/words/en/choices-page.ts";
 import { frameWords } from "../../src/words/en/frame.ts";
 import { type OnPlace, offPlace, onPlace } from "../frame/on-place.ts";
 import { PlaceElement } from "../frame/place-element.ts";
@@ -14,6 +15,14 @@ export class ChoicesPlace extends PlaceElement {
   /** Made once for a survey and its weather, so that the screen does not begin anew at every turn. */
   private made: { of: Survey; weather: SiteWeather | null; on: OnPlace | null } | null = null;
 
+  /** When the survey was saved last; null while it is not. */
+  private get savedAs(): string | null {
+    const { state, standing } = this.model;
+    if (!state || standing.is !== "saved") return null;
+    const when = new Intl.DateTimeFormat(undefined, { dateStyle: "long", timeStyle: "short" });
+    return choicesPage.brief.savedAs(state.version, when.format(new Date(state.savedAt)));
+  }
+
   protected override render() {
     const { survey, weather } = this.model;
     if (!survey) return nothing;
@@ -25,6 +34,7 @@ export class ChoicesPlace extends PlaceElement {
       .survey=${on.survey}
       .weather=${on.record}
       .say=${this.app.say}
+      .version=${this.savedAs}
       @change=${(event: CustomEvent<{ survey: Survey }>) => this.model.change(offPlace(event.detail.survey, survey))}
     ></gwb-choices>`;
   }

@@ -14,6 +14,16 @@ describe("choices", () => {
     expect(stdout).toMatch(/not worth it/);
   });
 
+  test("--units us tells the brief in gallons, and the document stays as it is", () => {
+    const us = command("choices", [...demo, "--draws", "0", "--units", "us"]);
+    expect(us.status).toBe(0);
+    expect(us.stdout).toMatch(/gallons a year/);
+    const json = (units: string) =>
+      command("choices", [...demo, "--draws", "0", "--json", "--units", units]).stdout;
+    expect(json("us")).toBe(json("metric"));
+    expect(command("choices", [...demo, "--units", "feet"]).stderr).toMatch(/^--units: .*feet/);
+  });
+
   test("--json prints the document alone; the same seed the same bytes; the brief goes to its file", () => {
     const folder = emptyFolder();
     const run = (file: string) =>

@@ -22,6 +22,17 @@ describe("explain", () => {
     expect(stdout).not.toMatch(/undefined|NaN/);
   });
 
+  test("opens figures of the choices too, down to a day behind a set of measures", () => {
+    const npv = command("explain", [...demo, "--figure", "choices/purse/share/mend-cistern/npv"]);
+    expect(npv.stdout).toMatch(
+      /NPV = Σ[\s\S]*day one: −\$180\.00; .*see\s+choices\/purse\/share\/mend-cistern\/year\/0/,
+    );
+    const day = command("explain", [...demo, "--figure", "choices/with/mulch-front/bed/front/ks/2015-07-14"]);
+    expect(day.stdout).toMatch(/“Bark on the front beds”[\s\S]*FAO-56, Eq\. 84/);
+    const nowhere = command("explain", [...demo, "--figure", "choices/share/nobody/water"]);
+    expect(nowhere).toMatchObject({ status: 2, stdout: "" });
+  });
+
   test("--units us puts customary units beside SI; --json prints the working", () => {
     const { stdout } = command("explain", [...demo, "--figure", "bed/oval/available", "--units", "us"]);
     expect(stdout).toMatch(/Zr\): 0\.3\u00A0m \(0\.9843\u00A0ft\)/);

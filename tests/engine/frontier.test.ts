@@ -13,7 +13,7 @@ import { asRead, plainRecord, siteWithMeasures } from "../helpers/sites.ts";
 const record = fillGaps(plainRecord(2));
 
 describe("the best set for every budget", () => {
-  test("is what a search of all sets finds, on random sites with up to 11 measures of every kind", () => {
+  test("is what a search of all sets finds, on random sites with up to 12 measures of every kind", () => {
     fc.assert(
       fc.property(siteWithMeasures(), (site) => {
         const survey = asRead(site);

@@ -10,6 +10,7 @@ import { tankGroups, tankSeries } from "../../src/engine/tanks.ts";
 import { prepareWeather } from "../../src/engine/weather/series.ts";
 import { place, tank } from "../helpers/plain-grounds.ts";
 import { plainRecord } from "../helpers/sites.ts";
+import { Inputs, published } from "../published/figures.ts";
 
 const frame = frameOf([], prepareWeather(plainRecord(3), place));
 const days = frame.weather.calendar.days;
@@ -126,6 +127,36 @@ describe("mains water that a tank takes the place of", () => {
     const [none] = sizeCurve(inputs(inflow_L, draw_L), "t", [0], frame);
     expect([none!.yield_L, none!.reliability]).toEqual([0, 0]);
   });
+});
+
+describe("storage and yield", () => {
+  // the ten days of the two rules: yields of each day as worked by hand from the published rules
+  test.each(["tank-yas-ten-days", "tank-ybs-ten-days"])("%s: a point of the size curve", (id) => {
+    const { inputs: given, expected } = published.find((row) => row.id === id)!;
+    const of = new Inputs(given);
+    const ten = frameOf([], prepareWeather(tenDays(), place));
+    const rule = id.includes("yas") ? ("after-spillage" as const) : ("before-spillage" as const);
+    const [inflow_L, demand_L] = ["inflow_L", "demand_L"].map((key) => Float64Array.from(of.list(key)));
+    const tankInputs = inputs(inflow_L!, demand_L!, {
+      rule,
+      level_L: of.n("start_L"),
+      capacity_L: of.n("capacity_L"),
+    });
+    const [point] = sizeCurve(tankInputs, "t", [of.n("capacity_L")], ten);
+    const yields = expected.yield_L as number[];
+    const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
+    expect(point!.yield_L).toBeCloseTo(sum(yields), 3);
+    expect(point!.yield_L / sum([...demand_L!])).toBeCloseTo(expected.waterSavingEfficiency as number, 3);
+    // without a tank the cautious rule gives nothing, so that all it yields is mains water not taken
+    if (id === "tank-yas-ten-days") expect(total_L(point!.saved)).toBeCloseTo(sum(yields), 3);
+    expect(point!.shortDays).toBe(yields.filter((litres, day) => litres < demand_L![day]!).length);
+  });
+
+  const tenDays = () => {
+    const { firstDay, columns } = plainRecord(1);
+    const cut = Object.entries(columns).map(([name, values]) => [name, values.slice(0, 10)] as const);
+    return { firstDay, days: 10, columns: Object.fromEntries(cut) as typeof columns };
+  };
 });
 
 describe("enough", () => {

@@ -128,6 +128,12 @@ const measures: fc.Arbitrary<SurveyMeasure>[] = [
     addDraw: { id: "toilets", name: "Toilets", tank: "new", litresPerDay: litres },
   })),
   cost.map((c) => ({ id: "mend", name: "Mend the leak", ...c, mendLeak: { leaks: ["drip"] } })),
+  cost.map((c) => ({
+    id: "mulch-last",
+    name: "Mulch on the last bed",
+    ...c,
+    mulch: { beds: ["bed2"], material: "wood-chip" as const, cover: 0.8, depth_mm: 75 },
+  })),
 ];
 
 /** @param most how many measures at most */

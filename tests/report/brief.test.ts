@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
-import type { Block } from "../../src/report/brief.ts";
+import { type Block, briefOf } from "../../src/report/brief.ts";
 import { briefHtml, briefMarkdown } from "../../src/report/brief-forms.ts";
 import { choiceCautionCodes } from "../../src/report/choices-cautions.ts";
 import type { GroundsChoices } from "../../src/report/choices-schema.ts";
 import { cautionCodes } from "../../src/survey/cautions.ts";
+import { briefWords } from "../../src/words/en/choices.ts";
 import { choiceCautionSentence, proposalsWithWords } from "../../src/words/en/choices-reasons.ts";
 import { blocksOf, decisionOf } from "../helpers/decision.ts";
 import { recordAt, surveyOf, textOf } from "../helpers/worked.ts";
@@ -38,6 +39,23 @@ describe("the brief", () => {
       expect(said.length, heading).toBeGreaterThan(0);
       for (const sentence of said) expect(sentence).toMatch(/\d/);
     }
+  });
+
+  test("says the same in gallons and inches where the reader has them, and no claim loses its number", () => {
+    const us = briefOf(demo, briefWords(demo.currency, "us"), {
+      bed: (id) => id,
+      tank: (id) => id,
+      bedAt: (place) => `bed ${place}`,
+    });
+    const texts = us
+      .filter((block) => !("text" in block && /quoted|worth it, or/.test(block.text)))
+      .flatMap((block) => ("text" in block ? [block.text] : "items" in block ? block.items : block.columns));
+    const names = demo.measures.map(({ name }) => name);
+    const bare = texts.map((text) => names.reduce((rest, name) => rest.replaceAll(name, ""), text));
+    expect(bare.filter((text) => /\bkL\b|\bmm\b|°C/.test(text))).toEqual([]);
+    expect(us).toHaveLength(blocks.length);
+    expect(under(us, "The answer").every((text) => /\d/.test(text))).toBe(true);
+    expect(under(us, "The answer").join(" ")).toMatch(/could fall from [\d,]+ to [\d,]+ gallons a year/);
   });
 
   test("says first where gardens get less than they need", () => {

@@ -211,6 +211,16 @@ describe("what is proposed", () => {
     for (const { measure, alone_kL_year } of proposals) if (measure) expect(alone_kL_year).toBeGreaterThan(0);
   });
 
+  test("says of a tank that is larger than it can be used that it is, and of one that spills what could draw on it", () => {
+    const said = (capacity_L: number, draws: Survey["draws"]) => {
+      const tanks = bare.tanks.map((tank) => (tank.id === "shed" ? { ...tank, capacity_L } : tank));
+      return decisionOf(asRead({ ...bare, tanks, draws }), record).proposals.map(({ code }) => code);
+    };
+    expect(said(200_000, bare.draws)).toContain("tank-large");
+    expect(said(250, [])).toContain("spills");
+    expect(said(250, bare.draws)).not.toContain("spills");
+  });
+
   test("says nothing that a measure does already", () => {
     const done = proposals.flatMap(({ measure }) => (measure ? [measure as never] : []));
     const again = decisionOf(asRead({ ...bare, measures: done }), record).proposals;
@@ -233,6 +243,20 @@ describe("drier and warmer times", () => {
     expect(lessRain!.rain_mm_year).toBeCloseTo(0.8 * asIs!.rain_mm_year, 6);
     expect(lessRain!.need_kL_year).toBeGreaterThan(asIs!.need_kL_year);
     expect(warmer!.need_kL_year).toBeGreaterThan(asIs!.need_kL_year);
+  });
+
+  test("name the tank of the plan that falls most, and none where none falls", () => {
+    const [asIs, ...others] = demo.scenarios;
+    expect(asIs!.breaksFirst).toBeNull();
+    for (const { breaksFirst, reliability } of others) {
+      const falls = reliability.map(({ tank, reliability: then }) => ({
+        tank,
+        fall: asIs!.reliability.find((row) => row.tank === tank)!.reliability - then,
+      }));
+      const most = falls.reduce((a, b) => (b.fall > a.fall ? b : a));
+      expect(breaksFirst).toBe(most.fall > 0.005 ? most.tank : null);
+    }
+    expect(others.map(({ breaksFirst }) => breaksFirst)).toContain("yard-tank");
   });
 
   test("a quote a fifth dearer and other weather are asked of the choice", () => {

@@ -150,7 +150,8 @@ export const choicesPage = {
     notCopied: (address: string) => `Copy it from here: ${address}`,
     tables: "Every table as a CSV file",
     csv: (name: string) => name.replaceAll("-", " "),
+    savedAs: (version: number, when: string) => `version ${version}, saved ${when}`,
     state: (version: string | null, day: string) =>
-      version === null ? `Written on ${day}.` : `Survey as saved ${version}; written on ${day}.`,
+      version === null ? `Written on ${day}.` : `Survey: ${version}; written on ${day}.`,
   },
 } as const;
