@@ -68,12 +68,12 @@ export class Book {
     if (name === "today")
       return { name, survey, resolved, ready, site: worked.today, beds: this.run("need").beds };
     if (name === "plan" && worked.planned && worked.intended) {
-      const site = runToNeed(worked.planned, true);
+      const site = runToNeed(worked.planned, true, true);
       return { name, ...worked.intended, ready: worked.planned, site, beds: site.beds };
     }
     if (name === "plan") return { ...this.run("need"), name };
     const hasDays = worked.need.beds.every(({ days }) => days !== null);
-    const site = hasDays ? worked.need : runToNeed(ready, true);
+    const site = hasDays ? worked.need : runToNeed(ready, true, true);
     return { name, survey, resolved, ready, site, beds: site.beds };
   }
 

@@ -26,24 +26,21 @@ export interface Claim {
 export function claimsOn(book: Book, run: RunBook, k: number): Claim[] {
   return book.once(`claims ${run.name} ${k}`, () => {
     const tank = run.ready.tanks[k]!;
-    const claims = [
-      ...tank.before.map(({ draw, asks_L }) => known("draw", draw.id, -1, asks_L, true)),
-      ...tank.beds.map((bed) => bedClaim(book, run, bed)),
-      ...tank.after.map(({ draw, asks_L }) => known("draw", draw.id, -1, asks_L, true)),
+    const { before_L, beds_L, after_L } = run.site.shares![k]!;
+    const drawn = (draws: typeof tank.before, got_L: readonly Float64Array[]) =>
+      draws.map(({ draw, asks_L }, place) =>
+        known({ kind: "draw", id: draw.id, k: -1, asks_L, gets_L: got_L[place]!, restFromMains: true }),
+      );
+    return [
+      ...drawn(tank.before, before_L),
+      ...tank.beds.map((bed, place) => bedClaim(book, run, bed, beds_L[place]!)),
+      ...drawn(tank.after, after_L),
     ];
-    share(claims, run.site.tanks[k]!.series.yield_L);
-    return claims;
   });
 }
 
-function known(
-  kind: Claim["kind"],
-  id: string,
-  k: number,
-  asks_L: Float64Array,
-  restFromMains: boolean,
-): Claim {
-  return { kind, id, k, asks_L, gets_L: asks_L, restFromMains, newDraw_L: asks_L, outstanding_L: null };
+function known(claim: Omit<Claim, "newDraw_L" | "outstanding_L">): Claim {
+  return { ...claim, newDraw_L: claim.asks_L, outstanding_L: null };
 }
 
 /** What a bed asks for on a day: its habit, or its need. */
@@ -52,12 +49,14 @@ export function asksByDay_L(run: RunBook, k: number): Float64Array {
   return run.name === "today" && habit_L ? habit_L : run.beds[k]!.needByDay_L;
 }
 
-function bedClaim(book: Book, run: RunBook, bed: ReadyBed): Claim {
+function bedClaim(book: Book, run: RunBook, bed: ReadyBed, gets_L: Float64Array): Claim {
   const k = run.ready.beds.indexOf(bed);
   const { id, watering } = bed.grown.bed;
   const history = watering.supply === "tank-only" ? book.history(run.name, k) : null;
   const isHabit = run.name === "today" && bed.habit_L !== null;
-  if (!history || isHabit) return known("bed", id, k, asksByDay_L(run, k), watering.supply !== "tank-only");
+  const restFromMains = watering.supply !== "tank-only";
+  if (!history || isHabit)
+    return known({ kind: "bed", id, k, asks_L: asksByDay_L(run, k), gets_L, restFromMains });
   return thirstyClaim(bed, k, history);
 }
 
@@ -87,20 +86,6 @@ function thirstyClaim({ grown, open }: ReadyBed, k: number, { days, got_L }: His
     newDraw_L: fresh_L,
     outstanding_L,
   };
-}
-
-/** Each in turn gets what it asks for, as long as the day's yield lasts. */
-function share(claims: readonly Claim[], yield_L: Float64Array): void {
-  for (const claim of claims)
-    if (claim.outstanding_L === null) claim.gets_L = new Float64Array(yield_L.length);
-  for (let i = 0; i < yield_L.length; i++) {
-    let left_L = yield_L[i]!;
-    for (const claim of claims) {
-      const gets_L = Math.min(claim.asks_L[i]!, left_L);
-      left_L -= gets_L;
-      if (claim.outstanding_L === null) claim.gets_L[i] = gets_L;
-    }
-  }
 }
 
 /** A part of the site's mains water: its days, and where its working stands. */

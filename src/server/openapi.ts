@@ -1,6 +1,7 @@
 import type { Hono } from "hono";
 import { type DescribeRouteOptions, openAPIRouteHandler } from "hono-openapi";
 import * as z from "zod";
+import { answers, bodyWithSurvey } from "./described.ts";
 import { problemSchema } from "./problem.ts";
 
 export type JsonSchema = Readonly<Record<string, unknown>>;
@@ -20,51 +21,11 @@ function capital(name: string): string {
   return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
-function problem(description: string) {
-  const schema = { $ref: "#/components/schemas/Problem" };
-  return { description, content: { "application/problem+json": { schema } } };
-}
-
-const row = {
-  type: "object" as const,
-  description: "One day: date (ISO) and any of the record's columns, numbers or null",
-  required: ["date", "rain_mm"],
-  properties: { date: { type: "string" as const, format: "date" } },
-  additionalProperties: { type: ["number", "string", "null"] as ["number", "string", "null"] },
-};
-
 export const estimateDescription: DescribeRouteOptions = {
   summary: "Works a survey on a weather record and gives the report",
   description: "Nothing that is sent is kept. Every fault in either document is listed with its path.",
-  requestBody: {
-    required: true,
-    content: {
-      "application/json": {
-        schema: {
-          type: "object",
-          required: ["survey"],
-          additionalProperties: false,
-          properties: {
-            survey: { $ref: "#/components/schemas/Survey" },
-            weather: {
-              description: "CSV text with a header row, or rows; without it the survey's normals serve",
-              oneOf: [{ type: "string" }, { type: "array", items: row }, { type: "null" }],
-            },
-          },
-        },
-      },
-    },
-  },
-  responses: {
-    200: {
-      description: "The report",
-      content: { "application/json": { schema: { $ref: "#/components/schemas/Report" } } },
-    },
-    400: problem("The body is not JSON"),
-    413: problem("The body is too large"),
-    415: problem("The body is not sent as JSON"),
-    422: problem("The survey or the record is refused"),
-  },
+  requestBody: bodyWithSurvey(),
+  responses: answers("Report", "The survey or the record is refused"),
 };
 
 /** `GET /api/openapi.json`: the API described from the schemas that it checks with. */

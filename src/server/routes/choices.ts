@@ -6,6 +6,7 @@ import { choicesText } from "../../words/en/choices-command.ts";
 import { serverWords } from "../../words/en/server.ts";
 import { readJson } from "../body.ts";
 import { choicesRequest, mostDrawsOfRequest } from "../choices-request.ts";
+import { answers, bodyWithSurvey } from "../described.ts";
 import { refused } from "../estimate-request.ts";
 import { limits } from "../limits.ts";
 import type { Read, ServerParts } from "../parts.ts";
@@ -64,33 +65,10 @@ const whole = (most: number, meaning: string) => ({
 const description: Parameters<typeof describeRoute>[0] = {
   summary: "Says what could be done, what each of it saves and costs, and how sure that is",
   description: "Nothing that is sent is kept. Every fault in either document is listed with its path.",
-  requestBody: {
-    required: true,
-    content: {
-      "application/json": {
-        schema: {
-          type: "object",
-          required: ["survey"],
-          additionalProperties: false,
-          properties: {
-            survey: { $ref: "#/components/schemas/Survey" },
-            weather: {
-              description: "CSV text with a header row, or rows; without it the survey's normals serve",
-              oneOf: [{ type: "string" }, { type: "array", items: { type: "object" } }, { type: "null" }],
-            },
-            budget: { type: ["number", "null"], minimum: 0, description: "What may be spent in all" },
-            draws: whole(mostDrawsOfRequest, "Draws of what is not known for sure"),
-            seed: whole(Number.MAX_SAFE_INTEGER, "Seed of the draws"),
-          },
-        },
-      },
-    },
-  },
-  responses: {
-    200: {
-      description: "The decision document",
-      content: { "application/json": { schema: { type: "object" } } },
-    },
-    422: { description: "The survey or the record is refused" },
-  },
+  requestBody: bodyWithSurvey({
+    budget: { type: ["number", "null"], minimum: 0, description: "What may be spent in all" },
+    draws: whole(mostDrawsOfRequest, "Draws of what is not known for sure"),
+    seed: whole(Number.MAX_SAFE_INTEGER, "Seed of the draws"),
+  }),
+  responses: answers("Choices", "The survey or the record is refused"),
 };

@@ -6,6 +6,7 @@ import { shown } from "../../survey/record/draft.ts";
 import { roundsRequestWords } from "../../words/en/rounds-request.ts";
 import { serverWords } from "../../words/en/server.ts";
 import { readJson } from "../body.ts";
+import { answers, bodyWithSurvey } from "../described.ts";
 import { limits } from "../limits.ts";
 import type { Read } from "../parts.ts";
 import { type Fault, Problem } from "../problem.ts";
@@ -36,72 +37,46 @@ export const roundsDescription: DescribeRouteOptions = {
   summary:
     "Works out the watering rounds of a survey: the month table, and a week's round where one is asked for",
   description: "Nothing that is sent is kept. Every fault in any document is listed with its path.",
-  requestBody: {
-    required: true,
-    content: {
-      "application/json": {
-        schema: {
+  requestBody: bodyWithSurvey({
+    month: { description: "One month of the table", type: "integer", minimum: 1, maximum: 12 },
+    week: {
+      description: "The week's facts",
+      type: "object",
+      required: ["from"],
+      properties: {
+        from: { type: "string", format: "date", description: "First day of the week" },
+        log: { type: "string", description: "The log as CSV text" },
+        level_L: {
           type: "object",
-          required: ["survey"],
-          additionalProperties: false,
-          properties: {
-            survey: { $ref: "#/components/schemas/Survey" },
-            weather: {
-              description: "CSV text with a header row, or rows; without it the survey's normals serve",
-              oneOf: [{ type: "string" }, { type: "array", items: { type: "object" } }, { type: "null" }],
-            },
-            month: { description: "One month of the table", type: "integer", minimum: 1, maximum: 12 },
-            week: {
-              description: "The week's facts",
-              type: "object",
-              required: ["from"],
-              properties: {
-                from: { type: "string", format: "date", description: "First day of the week" },
-                log: { type: "string", description: "The log as CSV text" },
-                level_L: {
-                  type: "object",
-                  additionalProperties: { type: "number" },
-                  description: "Today's dips by tank (L)",
-                },
-                lastRound: {
-                  enum: ["all", "some", "none", "unknown"],
-                  description: "What was done of the last round",
-                },
-                heat: { enum: ["cooler", "usual", "hotter"], description: "The week's heat" },
-                temperatures: {
-                  type: "object",
-                  properties: { tmin_c: { type: "number" }, tmax_c: { type: "number" } },
-                  description: "The week's temperatures (°C), in place of its heat",
-                },
-                forecast: {
-                  type: "array",
-                  items: {
-                    type: "object",
-                    properties: {
-                      date: { type: "string", format: "date" },
-                      rain_mm: { type: "number" },
-                      chance: { type: "number", minimum: 0, maximum: 1 },
-                    },
-                  },
-                  description: "Rain that is forecast, with its chance",
-                },
-              },
+          additionalProperties: { type: "number" },
+          description: "Today's dips by tank (L)",
+        },
+        lastRound: {
+          enum: ["all", "some", "none", "unknown"],
+          description: "What was done of the last round",
+        },
+        heat: { enum: ["cooler", "usual", "hotter"], description: "The week's heat" },
+        temperatures: {
+          type: "object",
+          properties: { tmin_c: { type: "number" }, tmax_c: { type: "number" } },
+          description: "The week's temperatures (°C), in place of its heat",
+        },
+        forecast: {
+          type: "array",
+          items: {
+            type: "object",
+            properties: {
+              date: { type: "string", format: "date" },
+              rain_mm: { type: "number" },
+              chance: { type: "number", minimum: 0, maximum: 1 },
             },
           },
+          description: "Rain that is forecast, with its chance",
         },
       },
     },
-  },
-  responses: {
-    200: {
-      description: "The rounds",
-      content: { "application/json": { schema: { $ref: "#/components/schemas/Rounds" } } },
-    },
-    422: {
-      description: "The survey, the record or the week is refused",
-      content: { "application/problem+json": { schema: { $ref: "#/components/schemas/Problem" } } },
-    },
-  },
+  }),
+  responses: answers("Rounds", "The survey, the record or the week is refused"),
 };
 
 /** `POST /api/rounds`: { survey, weather, month?, week? } in, the rounds document out. Nothing is kept. */
