@@ -30,6 +30,7 @@ export interface SheetWords {
   weekTitle(from: string, to: string): string;
   weekHead: readonly string[];
   day(date: string): string;
+  shortDay(date: string): string;
   noTime: string;
   left: string;
   gauge: string;
@@ -40,7 +41,8 @@ export interface SheetWords {
   workings: string;
   method: string;
   assumptions: string;
-  assumed(where: string, value: string | number | boolean): string;
+  /** @param kind of the planting that it is of */
+  assumed(where: string, value: string | number | boolean, kind: string | null): string;
   footer(place: string, madeOn: string | null, surveyVersion: string, from: string, to: string): string;
 }
 
@@ -49,6 +51,8 @@ export interface SheetNames {
   tank(id: string): string;
   /** The bed, roof or tank that a path of the survey lies in; null for the site's own. */
   at(path: string): string | null;
+  /** The kind of the planting that a path lies in, where its bed has several. */
+  kind(path: string): string | null;
 }
 
 /** Names of a survey's things for its sheets. */
@@ -61,6 +65,11 @@ export function sheetNames(survey: Survey): SheetNames {
     at: (path) => {
       const [, list, place] = /^(beds|roofs|tanks)\[(\d+)\]/.exec(path) ?? [];
       return list ? (survey[list as "beds" | "roofs" | "tanks"][Number(place)]?.name ?? null) : null;
+    },
+    kind: (path) => {
+      const [, bed, planting] = /^beds\[(\d+)\]\.plantings\[(\d+)\]/.exec(path) ?? [];
+      const plantings = survey.beds[Number(bed)]?.plantings ?? [];
+      return plantings.length > 1 ? (plantings[Number(planting)]?.kind ?? null) : null;
     },
   };
 }
@@ -211,14 +220,18 @@ function weekSheet(ask: SheetAsk, week: RoundsWeek): string {
     const note = left.length > 0 ? `<p>${text(help ?? "")}</p>` : "";
     return `<h2>${text(words.day(date))}</h2>${table(words.weekHead, cells, "ticks")}${note}`;
   });
-  const rain = week.days.map(({ date }) => `${text(words.day(date))} ${blank}`).join("<br>");
+  const rain = table(
+    week.days.map(({ date }) => words.shortDay(date)),
+    [week.days.map(() => "")],
+    "week",
+  );
   const leave = week.beds.flatMap(({ id, leave: why }) => (why ? [`${names.bed(id)}. ${why.sentence}`] : []));
   return `<section>
 <h1>${text(words.weekTitle(week.from, week.to))}</h1>
 ${days.join("\n")}
 <h2>${text(words.left)}</h2>${list(leave)}
-<h2>${text(words.gauge)}</h2><p>${rain}</p>
-${week.tanks.map(({ id }) => `<p>${text(words.dip(names.tank(id)))} ${blank}</p>`).join("")}
+<h2>${text(words.gauge)}</h2>${rain}
+<div class="dips">${week.tanks.map(({ id }) => `<p>${text(words.dip(names.tank(id)))} ${blank}</p>`).join("")}</div>
 ${week.tanks.length > 0 ? `<h2>${text(words.tanks)}</h2>${list(week.tanks.map(({ sentence }) => sentence))}` : ""}
 ${week.holidays.map(({ name, beds }) => `<h2>${text(words.holiday(name))}</h2>${list(beds.map(({ sentence }) => sentence))}`).join("")}
 ${footer(ask)}
@@ -248,10 +261,10 @@ function assumptions({ document, names, words }: SheetAsk): string {
   const byThing = new Map<string, string[]>();
   for (const { where, value } of bearing) {
     const thing = names.at(where) ?? "";
-    byThing.set(thing, [...(byThing.get(thing) ?? []), words.assumed(where, value)]);
+    byThing.set(thing, [...(byThing.get(thing) ?? []), words.assumed(where, value, names.kind(where))]);
   }
   const rows = [...byThing].map(
-    ([thing, lines]) => `<li><b>${text(thing)}</b> ${text(lines.join("; "))}</li>`,
+    ([thing, lines]) => `<li><b>${text(thing)}.</b> ${text(lines.join("; "))}</li>`,
   );
   return `<ul>${rows.join("")}</ul>`;
 }

@@ -11,8 +11,8 @@ export interface Cost {
   stressDays: number;
 }
 
-/** A day of stress weighs as much as 1.3 % of the water. Ours. */
-const stressWeight = 0.013;
+/** A day of stress weighs as much as 1.5 % of the water. Ours. */
+const stressWeight = 0.015;
 
 /** Runs a table over a group of years. */
 export function runFit(input: FitInput, months: readonly FixedMonth[], group: readonly number[]): MonthSums {

@@ -19,10 +19,13 @@ const patience = 3;
 /** Good enough to stop at. Ours. */
 const goodEnough = 0.02;
 /** Years run at most while single months are tried out, all beds of a site together; and at least for each bed. */
-const allPolishYears = 3600;
-const leastPolishYears = 60;
+const allPolishYears = 4200;
+const leastPolishYears = 90;
 /** Years that stand for a group while a table is mended and tried. */
 const mostTrialYears = 10;
+/** Part of a watering by which its minutes are tried longer and shorter, at first and at last. */
+const coarseStep = 0.12;
+const fineStep = 0.05;
 /** Tables tried at most while single months are. */
 const mostTries = 160;
 /** Stress days of a month that call for mending. */
@@ -91,20 +94,30 @@ function polish(
   let best = { fits, table: tryOut(input, judged, fits) };
   const years = Math.max(leastPolishYears, allPolishYears / beds);
   let tries = Math.min(mostTries, Math.floor(years / judged.length));
-  let found = true;
-  while (found) {
-    found = false;
+  let step: number = coarseStep;
+  while (step >= fineStep) {
+    let found = false;
+    const keepIfCheaper = (tried: readonly MonthFit[]) => {
+      const outcome = tryOut(input, judged, tried);
+      if (weightOf(outcome.cost) >= weightOf(best.table.cost) - 1e-4) return;
+      best = { fits: tried, table: outcome };
+      found = true;
+    };
+    for (const factor of [1 - step / 2, 1 + step / 2])
+      if (tries-- > 0) keepIfCheaper(best.fits.map((fit) => longer(fit, factor)));
     for (const month of costliestFirst(input, judged, best.table.sums))
-      for (const other of neighbours(input, best.fits[month]!)) {
+      for (const other of neighbours(input, best.fits[month]!, step)) {
         if (tries-- <= 0 || weightOf(best.table.cost) < goodEnough) return best.fits;
-        const tried = best.fits.map((fit, m) => (m === month ? other : fit));
-        const outcome = tryOut(input, judged, tried);
-        if (weightOf(outcome.cost) >= weightOf(best.table.cost) - 1e-4) continue;
-        best = { fits: tried, table: outcome };
-        found = true;
+        keepIfCheaper(best.fits.map((fit, m) => (m === month ? other : fit)));
       }
+    if (!found) step /= 2;
   }
   return best.fits;
+}
+
+function longer(fit: MonthFit, factor: number): MonthFit {
+  const minutes = Math.min(fit.choices.mostMinutes, Math.max(1, fit.minutes * factor));
+  return fit.at < 0 ? fit : { ...fit, minutes };
 }
 
 /** Months by what they cost beside need, in water and stress. */

@@ -128,22 +128,36 @@ export function usualRain_mm({ rain_mm_day }: FitInput, month: number, pattern: 
   return (rain_mm_day[month]! * month_days) / timesInMonth(pattern);
 }
 
-/** A month with a little less, a little more, left out after less rain or more, oftener, rarer, or none. */
-export function neighbours({ bed: { bed } }: FitInput, fit: MonthFit): MonthFit[] {
-  const { at, minutes, choices } = fit;
+/** Least and most part of a watering that rain must bring to spare it. Ours. */
+const leastSpares = 0.5;
+const mostSpares = 1.5;
+
+/**
+ * A month with a little less, a little more, left out after less rain or more, oftener, rarer, or none.
+ * @param part of a watering by which its minutes change
+ */
+export function neighbours(input: FitInput, fit: MonthFit, part: number): MonthFit[] {
+  const { bed } = input.bed;
+  const { at, minutes, choices, spares } = fit;
   if (at < 0) return [];
-  const step = Math.max(1, 0.12 * minutes);
+  const step = Math.max(1, part * minutes);
+  const longest = Math.min(
+    choices.mostMinutes,
+    Math.max(minutes, minutesFor(bed, mostDose_mm(input.bed, choices))),
+  );
   const turned = (to: number): MonthFit[] => {
     const pattern = choices.patterns[to];
     if (!pattern) return [];
     const same = (minutes * timesInMonth(choices.patterns[at]!)) / timesInMonth(pattern);
-    return netOf_mm(bed, same) > 0 && same <= choices.mostMinutes ? [{ ...fit, at: to, minutes: same }] : [];
+    return netOf_mm(bed, same) > 0 && same <= longest ? [{ ...fit, at: to, minutes: same }] : [];
   };
+  const spared = (to: number): MonthFit[] =>
+    to >= leastSpares && to <= mostSpares ? [{ ...fit, spares: to }] : [];
   return [
     { ...fit, minutes: Math.max(1, minutes - step) },
-    { ...fit, minutes: Math.min(choices.mostMinutes, minutes + step) },
-    { ...fit, spares: 0.5 * fit.spares },
-    { ...fit, spares: 1.5 * fit.spares },
+    { ...fit, minutes: Math.min(longest, minutes + step) },
+    ...spared(spares - 0.25),
+    ...spared(spares + 0.25),
     ...turned(at + 1),
     ...(at === 0 ? [{ ...fit, at: -1, minutes: 0 }] : turned(at - 1)),
   ];

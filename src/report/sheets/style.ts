@@ -41,13 +41,27 @@ tr { break-inside: avoid; }
 .grid td { height: 10mm; line-height: 1.1; padding: 0.5mm 1mm; border: 0.4pt solid #000; font-size: 12pt; }
 .grid b { display: block; font-size: 10pt; font-weight: 400; }
 .card { break-inside: avoid; border: 1pt solid #000; padding: 4mm; margin: 0 0 6mm; }
+.card h2 { margin-top: 0; }
+.card table { clear: both; table-layout: fixed; margin-bottom: 0; }
+.card tbody tr:last-child td { border-bottom: 0; }
+.card th:nth-child(1) { width: 15%; }
+.card th:nth-child(2) { width: 27%; }
+.card th:nth-child(4) { width: 14%; }
+.card th:nth-child(5) { width: 16%; }
+.card td:nth-child(4), .card td:nth-child(5) { white-space: nowrap; }
+.week { table-layout: fixed; }
+.week td { height: 11mm; border: 0.4pt solid #000; }
+.week th { border-bottom-width: 0.4pt; }
+.dips { columns: 2; column-gap: 8mm; }
+.dips p { break-inside: avoid; }
 .number { white-space: nowrap; }
 .card svg { float: right; margin: 0 0 2mm 4mm; }
 .place { float: right; width: 50mm; height: 34mm; border: 0.4pt dashed #000; margin: 0 0 2mm 4mm; padding: 2mm; font-size: 10pt; }
 .tick { display: inline-block; width: 5mm; height: 5mm; border: 1pt solid #000; vertical-align: -0.8mm; }
 .blank { display: inline-block; min-width: 22mm; border-bottom: 0.6pt solid #000; }
 .small, .small li { font-size: 10pt; line-height: 1.25; }
-.small > ul { columns: 2; }
+.small > ul { columns: 2; column-gap: 8mm; }
+.small li { break-inside: avoid; }
 ul { margin: 0; padding-left: 5mm; }
 footer { font-size: 10pt; border-top: 0.4pt solid #000; margin-top: 4mm; padding-top: 1mm; }
 `;

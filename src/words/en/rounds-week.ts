@@ -23,6 +23,11 @@ export function dayWords(day: number): string {
   return `${weekdayNames[weekday(day)]!} ${date} ${monthNames[month - 1]!}`;
 }
 
+/** "Mon 5" */
+export function shortDay(day: number): string {
+  return `${weekdayNames[weekday(day)]!.slice(0, 3)} ${fromDay(day).day}`;
+}
+
 /** Water missing from a bed's roots, as the week begins or on a morning in it. */
 function missing(at: string, { low, high }: Range, say: RoundAmounts): Slot {
   return { at, text: say.depths(low, high, " to ") };
