@@ -42,6 +42,14 @@ export const formStyles = css`
     padding-bottom: 0.5rem;
     border-bottom: 1px solid var(--hair);
   }
+  .row.of-four {
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+  }
+  @media (min-width: 34rem) {
+    .row.of-four {
+      grid-template-columns: repeat(4, minmax(0, 1fr));
+    }
+  }
   .part {
     display: grid;
     gap: 0.1rem;

@@ -102,7 +102,7 @@ export class WalkForm extends LitElement {
 
   /** Readings that belong together, each with its name over it. */
   private together(slot: Slot, s: number, row: number, texts: readonly string[], names: readonly string[]) {
-    return html`<div class="row" role="group" aria-label=${measureWords.rowOf(row + 1)}>
+    return html`<div class="row ${names.length === 4 ? "of-four" : ""}" role="group" aria-label=${measureWords.rowOf(row + 1)}>
       ${names.map((name, k) => {
         const r = row * names.length + k;
         const said = measureWords.readingOf(name, row + 1);

@@ -88,6 +88,10 @@ const walk = css`
     border-top: 1.5px solid var(--rule);
     font-size: 1.16rem;
   }
+  .result:empty {
+    padding: 0;
+    border: 0;
+  }
   .result strong {
     font-size: 1.45em;
     font-weight: 500;
@@ -193,6 +197,9 @@ const walk = css`
   select option {
     background: var(--leaf);
     color: var(--ink);
+  }
+  legend {
+    padding: 0;
   }
   .label {
     display: block;

@@ -38,5 +38,5 @@ function pitchMark(x: number, y: number, angle: number, words: string, now: bool
   const [ax, ay] = [x + r * Math.cos(angle), y - r * Math.sin(angle)];
   return svg`<path class="ink thin" d="M${x} ${y}h${r + 16}" />
     <path class="ink ${now ? "strong" : "thin"}" d="M${x + r} ${y}A${r} ${r} 0 0 0 ${ax} ${ay}" />
-    <text class="measure ${now ? "now" : ""}" x=${x + r + 8} y=${y - 8}>${words}</text>`;
+    <text class="measure ${now ? "now" : ""}" x=${x + 14} y=${y + 18}>${words}</text>`;
 }

@@ -74,7 +74,14 @@ function lying(size: (slot: string) => number, label: (slot: string) => string, 
     <path class="ink thin" d="M20 ${cy + r + 1}H320" />
     ${lengthMark([cx - r, cy - r - 8], [cx + r, cy - r - 8], label("across"), now === "across", -1)}
     ${lengthMark([cx + r + 18, surface], [cx + r + 18, cy + r], label("depth"), now === "depth", -1)}
-    <path class="ink thin" d="M${cx + r + 70} ${cy + r - 8}h50" />
-    ${lengthMark([cx + r + 62, cy + r - 22], [cx + r + 128, cy + r - 22], label("length"), now === "length", -1)}
+    ${sideView(share)}
+    ${lengthMark([254, 40], [322, 40], label("length"), now === "length", -1)}
   </svg>`;
+}
+
+/** The same tank from the side, where its length is taped. */
+function sideView(share: number) {
+  const high = 34;
+  return svg`<rect class="tank-water" x="254" y=${50 + high * (1 - share)} width="68" height=${high * share} />
+    <rect class="ink" x="254" y="50" width="68" height=${high} />`;
 }

@@ -45,6 +45,9 @@ export class HabitPanel extends NotesPanel {
         color: var(--on-ink);
         font-weight: 650;
       }
+      .minutes {
+        margin-top: 1.2rem;
+      }
       .minutes input {
         width: 5rem;
       }

@@ -19,6 +19,7 @@ import { givenSaid } from "../said.ts";
 import "../form.ts";
 import "../litres.ts";
 import "./terms.ts";
+import { aidOf } from "../aids/all.ts";
 import { tracedIn } from "../aids/plan.ts";
 import { valueNamed } from "../aids/values.ts";
 import type { Walk } from "../context.ts";
@@ -207,7 +208,10 @@ export class MeasurePanel extends Panel {
       return html`${this.givens(outcome)}
       ${outcome.notes.map((note) => html`<p class="note">${noteSentence(note, this.walk.show)}</p>`)}`;
     const [first] = missing;
-    if (wrong.length > 0 || !first) return html`<p class="quiet">${measureWords.noFigure}</p>`;
+    // a tool that stands alone has no blanks to name
+    const way = this.at.entry?.terms[0]?.way ?? "";
+    if (wrong.length > 0 || !first || aidOf(way)?.fills === "all")
+      return html`<p class="quiet">${measureWords.noFigure}</p>`;
     return html`<p class="quiet">${measureWords.stillWanted(this.blankName(first))}</p>`;
   }
 

@@ -20,8 +20,10 @@ export class ThingScreen extends Screen {
         flex-wrap: wrap;
         gap: 0 0.9rem;
       }
-      .words {
-        flex: 1 0 auto;
+      .answer .words {
+        flex: 0 0 auto;
+        max-width: 100%;
+        overflow-wrap: break-word;
       }
       .end {
         flex: 0 1 auto;

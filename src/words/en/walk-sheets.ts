@@ -1,4 +1,5 @@
 import { page, thirstWords } from "./page.ts";
+import { codeAnswers } from "./walk-aids.ts";
 import { walkCautions } from "./walk-cautions.ts";
 import { soilQuestions, thirstQuestions } from "./walk-keys.ts";
 import { slotLabel } from "./walk-slots.ts";
@@ -33,7 +34,11 @@ export const sheetWords = {
   done: (word: string) => `done: ${word}`,
   way: (code: string) => wayWords[code]!,
   paced: pacedWords,
-  slot: slotLabel,
+  slot: (way: string, slot: string): string => {
+    const answers = codeAnswers[`${way}/${slot}`];
+    const label = slotLabel(way, slot);
+    return answers ? `${label}: ${answers.map(({ value, words }) => `${value} ${words}`).join(", ")}` : label;
+  },
   cautionsOf: (part: string): readonly string[] => walkCautions[part] ?? [],
   keyQuestion: (key: string, code: string) => (key === "thirst-key" ? thirstQuestions : soilQuestions)[code]!,
   classWord: (word: string) =>
