@@ -140,7 +140,6 @@ export class Choices extends LitElement {
     };
     if (!this.isTyping || !this.later) this.later = screen;
     const { later, version, copyLink, printWorkings } = this;
-    const today = new Intl.DateTimeFormat(undefined, { dateStyle: "long" }).format(new Date());
     return html`${contents(this.renderRoot)}
       <div class=${isWorking && !isStale ? "busy" : ""} aria-busy=${isWorking ? "true" : nothing}>
         ${answerPart(screen)} ${measuresPart(screen)}
@@ -149,7 +148,7 @@ export class Choices extends LitElement {
         ${guard([later], () => [
           surePart(later),
           weatherPart(later),
-          briefPart(later, { version, today, copied, copyLink, workings, printWorkings }),
+          briefPart(later, { version, copied, copyLink, workings, printWorkings }),
         ])}
       </div>`;
   }

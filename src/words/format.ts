@@ -48,7 +48,10 @@ export interface Formatter {
 /** Intl in the given locale; the words around the numbers stay English. */
 export function formatter(system: UnitSystem, locale: string | undefined): Formatter {
   const us = system === "us";
-  const plain = (digits: number) => new Intl.NumberFormat(locale, { maximumFractionDigits: digits });
+  const made: Intl.NumberFormat[] = [];
+  /** Made once each: to make one takes longer than to write a hundred numbers. */
+  const plain = (digits: number) =>
+    (made[digits] ??= new Intl.NumberFormat(locale, { maximumFractionDigits: digits }));
   const whole = plain(0);
   const one = plain(1);
   const two = plain(2);

@@ -17,13 +17,22 @@ export function exactMoneyIn(currency: string | null): (amount: number) => strin
   return inCurrency(currency, 2);
 }
 
+/** Made once each: to make one takes longer than to write a hundred amounts. */
+const made = new Map<string, Intl.NumberFormat>();
+
 function inCurrency(currency: string, digits: number): (amount: number) => string {
-  const { format } = new Intl.NumberFormat("en", {
-    style: "currency",
-    currency,
-    maximumFractionDigits: digits,
-    minimumFractionDigits: digits,
-  });
+  const key = `${currency} ${digits}`;
+  let numbers = made.get(key);
+  if (!numbers) {
+    numbers = new Intl.NumberFormat("en", {
+      style: "currency",
+      currency,
+      maximumFractionDigits: digits,
+      minimumFractionDigits: digits,
+    });
+    made.set(key, numbers);
+  }
+  const { format } = numbers;
   // a true minus, and no minus nought
   return (amount) => format(Math.abs(amount) < 0.5 * 10 ** -digits ? 0 : amount).replace("-", "−");
 }

@@ -16,7 +16,7 @@ try {
   const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
   page.setDefaultTimeout(120_000);
   await page.goto(harness.address);
-  await page.getByText("200 draws made").first().waitFor();
+  await page.getByText("200 draws made", { exact: true }).first().waitFor();
   const session = await page.context().newCDPSession(page);
   await session.send("Emulation.setCPUThrottlingRate", { rate: slower });
   await page.getByText("Quote: $4,300").click();

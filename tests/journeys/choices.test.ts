@@ -40,7 +40,7 @@ async function open(options: BrowserContextOptions = {}, at = ""): Promise<Page>
   return page;
 }
 
-const drawn = (page: Page) => page.getByText("200 draws made").first().waitFor();
+const drawn = (page: Page) => page.getByText("200 draws made", { exact: true }).first().waitFor();
 const line = (page: Page, name: string) =>
   page.getByRole("listitem").filter({ has: page.getByLabel(name, { exact: true }) });
 

@@ -9,11 +9,11 @@ import type { Screen } from "../screen.ts";
 import { takeMarkdown, takeTable } from "../take.ts";
 
 const words = choicesPage.brief;
+const dates = new Intl.DateTimeFormat(undefined, { dateStyle: "long" });
 
 export interface BriefOf {
   /** When the survey was saved, in words; null where not known. */
   version: string | null;
-  today: string;
   /** Whether the link was copied, or an address to copy by hand; null before. */
   copied: string | true | null;
   copyLink(): void;
@@ -33,7 +33,7 @@ export function briefBlocks({ choices, said, survey, say }: Screen): Block[] {
 
 /** Two pages, on the screen as they print. */
 export function briefPart(screen: Screen, of: BriefOf) {
-  const { version, today, copied, copyLink, workings, printWorkings } = of;
+  const { version, copied, copyLink, workings, printWorkings } = of;
   const blocks = briefBlocks(screen);
   return html`<section id="brief" tabindex="-1" aria-labelledby="brief-name">
     <div class="screen-only">
@@ -56,7 +56,7 @@ export function briefPart(screen: Screen, of: BriefOf) {
     </div>
     <article class="paper">
       ${blocks.map(blockOf)}
-      <p class="made">${words.state(version, today)}</p>
+      <p class="made">${words.state(version, dates.format(new Date()))}</p>
     </article>
     ${workings ? workingsSheet(workings) : nothing}
   </section>`;
