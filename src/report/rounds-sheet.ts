@@ -37,6 +37,7 @@ export interface SheetWords {
   dip(tank: string): string;
   holiday(name: string): string;
   tanks: string;
+  ration(row: { fromTank_L: number; fromMains_L: number; short_L: number }): string;
   cautions: string;
   workings: string;
   method: string;
@@ -203,6 +204,7 @@ function cardRow(month: number, bed: RoundsBedMonth, words: SheetWords): string[
 
 function weekSheet(ask: SheetAsk, week: RoundsWeek): string {
   const { names, words } = ask;
+  let shown = 0;
   const days = week.days.map(({ date, left, help }) => {
     const rows = week.beds.flatMap((bed) =>
       bed.waterings.filter((watering) => watering.date === date).map((watering) => ({ bed, watering })),
@@ -218,7 +220,8 @@ function weekSheet(ask: SheetAsk, week: RoundsWeek): string {
       blank,
     ]);
     const note = left.length > 0 ? `<p>${text(help ?? "")}</p>` : "";
-    return `<h2>${text(words.day(date))}</h2>${table(words.weekHead, cells, "ticks")}${note}`;
+    const kind = shown++ === 0 ? "ticks" : "ticks later";
+    return `<h2>${text(words.day(date))}</h2>${table(words.weekHead, cells, kind)}${note}`;
   });
   const rain = table(
     week.days.map(({ date }) => words.shortDay(date)),
@@ -229,13 +232,22 @@ function weekSheet(ask: SheetAsk, week: RoundsWeek): string {
   return `<section>
 <h1>${text(words.weekTitle(week.from, week.to))}</h1>
 ${days.join("\n")}
-<h2>${text(words.left)}</h2>${list(leave)}
+<div class="notes"><h2>${text(words.left)}</h2>${list(leave)}</div>
 <h2>${text(words.gauge)}</h2>${rain}
 <div class="dips">${week.tanks.map(({ id }) => `<p>${text(words.dip(names.tank(id)))} ${blank}</p>`).join("")}</div>
-${week.tanks.length > 0 ? `<h2>${text(words.tanks)}</h2>${list(week.tanks.map(({ sentence }) => sentence))}` : ""}
-${week.holidays.map(({ name, beds }) => `<h2>${text(words.holiday(name))}</h2>${list(beds.map(({ sentence }) => sentence))}`).join("")}
+<div class="notes">${week.tanks.length > 0 ? `<h2>${text(words.tanks)}</h2>${tankNotes(ask, week)}` : ""}
+${week.holidays.map(({ name, beds }) => `<h2>${text(words.holiday(name))}</h2>${list(beds.map(({ sentence }) => sentence))}`).join("")}</div>
 ${footer(ask)}
 </section>`;
+}
+
+/** Each tank's sentence; below one that is short, who gets what of it, the first first. */
+function tankNotes({ names, words }: SheetAsk, { tanks }: RoundsWeek): string {
+  const rows = tanks.map(({ sentence, rations, mainsToKeepAll_L }) => {
+    const shares = rations.map((row, k) => text(`${k + 1} ${names.bed(row.id)}: ${words.ration(row)}`));
+    return `<li>${text(sentence)}${mainsToKeepAll_L >= 1 ? `<br>${shares.join("<br>")}` : ""}</li>`;
+  });
+  return `<ul>${rows.join("")}</ul>`;
 }
 
 function timeOf({ watering }: { watering: { runs: readonly { from: string }[] } }): string {

@@ -6,19 +6,12 @@ import { cycles, interval, leaveAfter, soak, wetted } from "./month-days.ts";
 import { type MonthRow, monthRow } from "./month-row.ts";
 import { askedDepth, litres, minutes, monthLitres, net } from "./month-water.ts";
 import { rounding } from "./rounding.ts";
-import { runFigure, runTimes } from "./run.ts";
+import { runFigure } from "./run.ts";
 import { soilNow, soilOfYear, soilOnDay } from "./soil.ts";
 import { daysOfWater, givesThisWeek, keepsAll, rationOf } from "./tank.ts";
 import { percentOf, timerOf } from "./timer.ts";
-import {
-  allFromTanks,
-  allLitres,
-  doneInMonth,
-  finish,
-  lastWeekOfBed,
-  monthOfAll,
-  weekOfBed,
-} from "./week-sums.ts";
+import { finish, runTimes } from "./times.ts";
+import { allFromTanks, allLitres, doneInMonth, lastWeekOfBed, monthOfAll, weekOfBed } from "./week-sums.ts";
 
 const ofMonth: Readonly<Record<MonthFigure, (book: RoundBook, row: MonthRow) => Working | null>> = {
   asked: askedDepth,

@@ -1,4 +1,4 @@
-import { cycleMinutes, minutesFor, type RunTime } from "../../engine/rounds/run-time.ts";
+import { minutesFor, type RunTime } from "../../engine/rounds/run-time.ts";
 import type { BedNeed } from "../../engine/rounds/table.ts";
 import type { WeekWatering } from "../../engine/rounds/week-facts.ts";
 import { formatIso } from "../../engine/weather/dates.ts";
@@ -11,7 +11,7 @@ import { methodInputs, nameOf, needOf, opens, pageOf, type RoundBook, workedOut 
 import { cycleSteps, soakSteps } from "./cycles.ts";
 
 /** A watering of the week with all that it was made from. */
-interface WeekRun {
+export interface WeekRun {
   bed: BedNeed;
   id: string;
   date: string;
@@ -23,7 +23,7 @@ interface WeekRun {
   at: string;
 }
 
-function weekRun(book: RoundBook, id: string, date: string, what: RunFigure): WeekRun | null {
+export function weekRun(book: RoundBook, id: string, date: string, what: RunFigure): WeekRun | null {
   const bed = needOf(book, id);
   const watering = book.week?.beds
     .find((one) => one.id === id)
@@ -104,55 +104,4 @@ function minuteSteps(book: RoundBook, run: WeekRun): void {
       },
       watering.minutes,
     );
-}
-
-/** When a watering runs: its beginning, its runs and rests, what it waits for. */
-export function runTimes(book: RoundBook, id: string, date: string): Working | null {
-  const run = weekRun(book, id, date, "times");
-  const day = book.week?.days.find((one) => formatIso(one.day) === date);
-  if (!run || !day) return null;
-  const { packed, sun } = day;
-  const { watering, sheet } = run;
-  const runs = packed.packing.runs.filter(({ job }) => packed.jobs[job]!.id === id);
-  if (runs.length === 0) return null;
-  const from_min = Math.min(...runs.map((one) => one.from_min));
-  const to_min = Math.max(...runs.map((one) => one.to_min));
-  const rests = cycleMinutes(watering).length - 1;
-  const waited = to_min - from_min - watering.minutes - rests * watering.soak_min;
-  const inputs = {
-    clockStart: workedOut(from_min, roundSources.packing),
-    runMinutes: opens(watering.minutes, roundAt.run(id, date, "minutes")),
-    restsCount: workedOut(rests, roundSources.counted),
-    soak: opens(watering.soak_min, roundAt.run(id, date, "soak")),
-  };
-  if (waited === 0) sheet.step("elapsed", inputs, to_min);
-  else sheet.step("waited", { ...inputs, waited: workedOut(waited, roundSources.packing) }, to_min);
-  const job = packed.jobs.find((one) => one.id === id)!;
-  const origin = { provenance: "worked-out" as const, source: roundSources.hours };
-  sheet.note(roundNotes.hours, clockSpans(watering.stretches), origin);
-  sheet.note(roundNotes.cool, clockSpans(job.stretches), { ...origin, source: roundSources.cool });
-  const times = [sun.dawn_min, sun.sunrise_min, sun.sunset_min, sun.dusk_min];
-  if (times.every((time) => time !== null))
-    sheet.note(roundNotes.sun, times.map((time) => clock(Math.round(time))).join(", "), {
-      ...origin,
-      source: roundSources.sun,
-    });
-  const sharing = packed.jobs.filter(
-    (one) => one.id !== id && one.uses.some((use) => job.uses.includes(use)),
-  );
-  if (sharing.length > 0)
-    sheet.note(roundNotes.tap, book.say.list(sharing.map((one) => nameOf(book, one.id))), {
-      ...origin,
-      source: roundSources.packing,
-    });
-  return done(book, run, "times");
-}
-
-export function clock(minute: number): string {
-  const two = (n: number) => String(n).padStart(2, "0");
-  return `${two(Math.floor(minute / 60))}:${two(minute % 60)}`;
-}
-
-function clockSpans(stretches: readonly { from: number; to: number }[]): string {
-  return stretches.map(({ from, to }) => `${clock(from)}–${clock(to)}`).join(", ");
 }

@@ -1,11 +1,10 @@
 import { formatIso, parseIso } from "../../engine/weather/dates.ts";
 import { litresOf } from "../../report/week-ask.ts";
-import { roundNotes, roundSources, roundSteps, roundTitles } from "../../words/en/explain-rounds.ts";
+import { roundSources, roundSteps, roundTitles } from "../../words/en/explain-rounds.ts";
 import { roundAt } from "../../words/round-at.ts";
 import type { Part } from "../sheet.ts";
 import type { Working } from "../working.ts";
 import { measured, nameOf, needOf, opens, pageOf, type RoundBook } from "./book.ts";
-import { clock } from "./run.ts";
 
 const totalOf = (parts: readonly Part[]) => parts.reduce((sum, { value }) => sum + value, 0);
 
@@ -88,38 +87,6 @@ export function allFromTanks(book: RoundBook): Working | null {
   );
   sheet.sum("week_L", roundSteps.beds, parts, totalOf(parts));
   return sheet.done(at, roundTitles.allTank);
-}
-
-/** When a day's round is done, and whether it could be done earlier. */
-export function finish(book: RoundBook, date: string): Working | null {
-  const day = book.week?.days.find((one) => formatIso(one.day) === date);
-  if (!day || day.packed.packing.runs.length === 0) return null;
-  const { sheet, at } = pageOf(book, roundAt.finish(date));
-  const { packing, jobs, proven, bound_min } = day.packed;
-  const ends = new Map<string, number>();
-  for (const { job, to_min } of packing.runs) {
-    const { id } = jobs[job]!;
-    ends.set(id, Math.max(to_min, ends.get(id) ?? 0));
-  }
-  const parts = [...ends].map(
-    ([id, to_min]): Part => ({ ...opens(to_min, roundAt.run(id, date, "times")), name: nameOf(book, id) }),
-  );
-  sheet.list(parts, "min");
-  const inputs = Object.fromEntries(parts.map(({ name, value }) => [name, { value, unit: "min" as const }]));
-  const template = `max(${parts.map(({ name }) => `{${name}}`).join(", ")})`;
-  sheet.plain("clockEnd", template, roundSteps.lastOf, inputs, packing.cost.finish_min);
-  const origin = { provenance: "worked-out" as const, source: roundSources.packing };
-  sheet.note(
-    roundNotes.proven,
-    proven ? roundNotes.isProven : roundNotes.notProven(clock(bound_min)),
-    origin,
-  );
-  sheet.note(
-    roundNotes.walk,
-    roundNotes.moves(packing.cost.hoseMoves, `${book.say.number(packing.cost.walk_m, 0)} m`),
-    origin,
-  );
-  return sheet.done(at, roundTitles.finish(book.say.date(day.day)));
 }
 
 /** Water of a month, all beds together. */

@@ -3,16 +3,16 @@ export type Paper = "A4" | "letter";
 /** Black on white, large enough for the shed wall; each sheet begins a page. */
 export function sheetStyle(paper: Paper): string {
   return `
-@page { size: ${paper === "A4" ? "A4" : "8.5in 11in"} portrait; margin: 12mm; }
+@page { size: ${paper === "A4" ? "A4" : "8.5in 11in"} portrait; margin: ${paper === "A4" ? "12mm" : "10mm 12mm"}; }
 * { box-sizing: border-box; }
 body { margin: 0 auto; max-width: 190mm; padding: 4mm; color: #000; background: #fff; font: 13pt/1.3 "Source Serif 4 Variable", "Source Serif 4", Georgia, "Times New Roman", serif; font-variant-numeric: lining-nums tabular-nums; }
 @media print {
-body { max-width: none; padding: 0; }
+body { max-width: none; padding: 0 0.5mm 0 0; }
 }
 section { break-before: page; }
 section:first-of-type, .card + .card { break-before: auto; }
 h1 { font-size: 22pt; line-height: 1.1; margin: 0 0 2mm; }
-h2 { font-size: 17pt; line-height: 1.2; margin: 5mm 0 2mm; break-after: avoid; }
+h2 { font-size: 17pt; line-height: 1.2; margin: 4mm 0 1.5mm; break-after: avoid; }
 p { margin: 0 0 2mm; }
 table { width: 100%; border-collapse: collapse; margin: 2mm 0 4mm; }
 th, td { border-bottom: 0.4pt solid #000; padding: 1.4mm 1.5mm; text-align: left; vertical-align: top; }
@@ -26,11 +26,13 @@ tr { break-inside: avoid; }
 .wall th:nth-child(4) { width: 12%; }
 .wall th:nth-child(5) { width: 14%; }
 .ticks { table-layout: fixed; }
-.ticks th:nth-child(1) { width: 13mm; }
-.ticks th:nth-child(2) { width: 15mm; }
-.ticks th:nth-child(4) { width: 31mm; }
-.ticks th:nth-child(5) { width: 21mm; }
-.ticks th:nth-child(6) { width: 21mm; }
+.ticks :is(th, td):nth-child(1) { width: 13mm; }
+.ticks :is(th, td):nth-child(2) { width: 15mm; }
+.ticks :is(th, td):nth-child(4) { width: 36mm; }
+.ticks :is(th, td):nth-child(5) { width: 24mm; }
+.ticks :is(th, td):nth-child(6) { width: 20mm; }
+.later thead { display: none; }
+.later { border-top: 1.2pt solid #000; }
 .ticks td { padding-block: 1mm; }
 .ticks .small { display: block; line-height: 1.25; }
 .ticks .blank { min-width: 17mm; }
@@ -53,7 +55,8 @@ tr { break-inside: avoid; }
 .week td { height: 11mm; border: 0.4pt solid #000; }
 .week th { border-bottom-width: 0.4pt; }
 .dips { columns: 2; column-gap: 8mm; }
-.dips p { break-inside: avoid; }
+.dips p { break-inside: avoid; white-space: nowrap; font-size: 12pt; }
+.notes li { font-size: 12pt; line-height: 1.22; }
 .number { white-space: nowrap; }
 .card svg { float: right; margin: 0 0 2mm 4mm; }
 .place { float: right; width: 50mm; height: 34mm; border: 0.4pt dashed #000; margin: 0 0 2mm 4mm; padding: 2mm; font-size: 10pt; }

@@ -65,6 +65,16 @@ export const roundSteps = {
   order: "beds, first those that go first",
   lacks: "what it does not get of the tank",
   lastOf: "the last of these ends",
+  oneAfterOther: "its runs one after the other, with their rests",
+} as const;
+
+/** What a watering's time is reckoned from. */
+export const roundSymbols = {
+  from: { symbol: "from", name: "its turn comes" },
+  minutes: { symbol: "minutes", name: "minutes of its runs" },
+  restsCount: { symbol: "rests", name: "rests between its runs" },
+  rest: { symbol: "rest", name: "length of a rest" },
+  waits: { symbol: "waits", name: "waits for others on its tap" },
 } as const;
 
 /** Workings in a line, on paper. */
@@ -132,7 +142,8 @@ export const roundNotes = {
   isProven: "none: every order was tried, or shown to be no better",
   notProven: (bound: string) => `not looked for among all; none can be done before ${bound}`,
   flow: "taps",
-  moves: (hoses: number, metres: string) => `${hoses} hoses to lay, ${metres} on foot`,
+  moves: (hoses: number, walked: string) =>
+    `${hoses} ${hoses === 1 ? "hose" : "hoses"} to lay, ${walked} on foot`,
   walk: "hoses and walk",
   heat: "the week’s heat: ET0 times",
   reruns: "weather",

@@ -13,6 +13,7 @@ export interface RoundAmounts {
   can: string;
   rainUnit: string;
   volumeWord: string;
+  volumeUnit: string;
   lengthUnit: string;
 }
 
@@ -28,6 +29,7 @@ const metric: RoundAmounts = {
   can: "10 L",
   rainUnit: "mm",
   volumeWord: "litres",
+  volumeUnit: "L",
   lengthUnit: "cm",
 };
 
@@ -45,6 +47,7 @@ const us: RoundAmounts = {
   can: "2.6 gal",
   rainUnit: "in",
   volumeWord: "gallons",
+  volumeUnit: "gal",
   lengthUnit: "in",
 };
 

@@ -43,9 +43,10 @@ export function sheetWordsIn(units: UnitSystem) {
     noTime: "no time that fits",
     left: "Left this week",
     gauge: `Rain in the gauge (${say.rainUnit})`,
-    dip: (tank: string) => `Dip of ${tank} (${say.volumeWord}, or ${say.lengthUnit}):`,
+    dip: (tank: string) => `Dip of ${tank} (${say.volumeUnit} or ${say.lengthUnit}):`,
     holiday: (name: string) => `Before you go: ${name}`,
     tanks: "Tanks",
+    ration: (row: Parameters<typeof weekText.ration>[0]) => weekText.ration(row, say),
     cautions: "Bear in mind",
     workings: "How it was worked out",
     method:

@@ -45,7 +45,11 @@ export const roundsTerms = {
   // after rain
   rainDay: term("rain a day", "rain that reaches the bed on a mean day of the month", "mm"),
   usualRain: term("usual rain", "rain that reaches the bed from one watering to the next", "mm"),
-  spares: term("part", "part of a watering that rain must bring to spare it, found by running the table", "share"),
+  spares: term(
+    "part",
+    "part of a watering that rain must bring to spare it, found by running the table",
+    "share",
+  ),
   leaveAfter: term("leave out after", "rain in the gauge from which a watering is left out", "mm"),
 
   // what rounding costs
@@ -76,11 +80,7 @@ export const roundsTerms = {
   gone: term("Dr", "water missing from the roots", "mm"),
   allowedMinutes: term("allowed", "longest run that hours, method, runs and tank leave", "min"),
   gravityMinutes: term("t falling", "minutes for the same litres while the tank’s level falls", "min"),
-  clockStart: term("from", "beginning, minutes after midnight", "min"),
-  clockEnd: term("to", "end, minutes after midnight", "min"),
   runMinutes: term("minutes", "minutes of its runs", "min"),
-  waited: term("waits", "minutes that it waits for others between its runs", "min"),
-  restsCount: term("rests", "rests between its runs", "share"),
   week_L: term("week", "water of the week", "L"),
 
   // tanks

@@ -169,18 +169,6 @@ export const roundsFormulas = {
     "a refill at the depletion that the plants bear",
     practice,
   ),
-  elapsed: f(
-    "clockEnd",
-    "{clockStart} + {runMinutes} + {restsCount} × {soak}",
-    "runs one after the other, with their rests",
-    ours,
-  ),
-  waited: f(
-    "clockEnd",
-    "{clockStart} + {runMinutes} + {restsCount} × {soak} + {waited}",
-    "runs one after the other, with their rests and what others on the same tap take between",
-    ours,
-  ),
   soilSince: f(
     "gone",
     "{soilStart} − {rainSince} − {netSince} + {etcSince} + {drainedSince}",
