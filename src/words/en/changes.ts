@@ -100,7 +100,7 @@ function valueWords(value: unknown, { path, unit }: Standing, names: Names): str
 function wordOf(path: string, value: string): string {
   const { words } = answerWords(path, value);
   if (words !== value) return lower(words);
-  return /[dD]ays$/.test(path) ? (dayNames[value] ?? value) : value;
+  return /(?:[dD]ays|dryOn)$/.test(path) ? (dayNames[value] ?? value) : value;
 }
 
 function listWords(list: readonly unknown[], standing: Standing, names: Names): string {
