@@ -1,107 +1,17 @@
 import { css } from "lit";
+import { headLook } from "../frame/head-look.ts";
 
 /** The frame of every page: a running head ruled off from the sheet, and the foot. */
 export const frame = css`
+  ${headLook}
   :host {
     display: block;
     max-width: 72rem;
     margin-inline: auto;
     padding: 0 clamp(1rem, 4vw, 3.25rem) 4rem;
   }
-  .skip {
-    border: 0;
-    position: absolute;
-    inset-inline-start: 1rem;
-    top: -6rem;
-    z-index: 2;
-    padding: 0.6rem 1rem;
-    background: var(--ink);
-    color: var(--on-ink);
-  }
-  .skip:focus {
-    top: 0.5rem;
-  }
-  .head {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: baseline;
-    justify-content: space-between;
-    gap: 0.35rem 2rem;
-    padding: 1.5rem 0 0.7rem;
-    border-bottom: 1.5px solid var(--rule);
-  }
-  .name {
-    min-width: 0;
-    max-width: 34rem;
-  }
-  h1 {
-    font-size: 1.05rem;
-    font-weight: 650;
-    line-height: 1.3;
-    overflow-wrap: anywhere;
-  }
   h1:focus {
     outline: none;
-  }
-  .name p {
-    font-size: 0.92rem;
-  }
-  .ways {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: baseline;
-    gap: 0.2rem 2rem;
-    font-size: 0.95rem;
-  }
-  nav {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0 1.35rem;
-  }
-  nav a {
-    padding: 0.3rem 0;
-    text-decoration: none;
-  }
-  nav a:hover {
-    text-decoration: underline;
-    text-decoration-thickness: 2px;
-  }
-  fieldset {
-    display: flex;
-    gap: 1rem;
-    margin: 0;
-    padding: 0;
-    border: 0;
-  }
-  fieldset label {
-    position: relative;
-    display: inline-flex;
-    align-items: center;
-    cursor: pointer;
-  }
-  fieldset input {
-    position: absolute;
-    inset: 0;
-    width: 100%;
-    height: 100%;
-    margin: 0;
-    opacity: 0;
-    cursor: pointer;
-  }
-  fieldset span {
-    padding: 0.3rem 0;
-    color: var(--grey);
-  }
-  fieldset :checked + span {
-    color: var(--ink);
-    font-weight: 650;
-    text-decoration: underline;
-    text-decoration-thickness: 2px;
-    text-underline-offset: 0.3em;
-  }
-  fieldset :focus-visible + span {
-    outline: 3px solid var(--tank);
-    outline-offset: 3px;
   }
   .invented {
     margin-top: 0.7rem;
@@ -197,13 +107,6 @@ export const frame = css`
   code::after {
     content: ":";
   }
-  footer {
-    margin-top: 4rem;
-    padding-top: 0.7rem;
-    border-top: 1px solid var(--hair);
-    color: var(--grey);
-    font-size: 0.92rem;
-  }
   .busy {
     position: fixed;
     inset-inline: 0;
@@ -231,8 +134,6 @@ export const frame = css`
     content: "";
   }
   @media (pointer: coarse) {
-    nav a,
-    fieldset span,
     .invented a {
       display: inline-flex;
       align-items: center;
@@ -244,16 +145,11 @@ export const frame = css`
       max-width: none;
       padding: 0;
     }
-    .skip,
-    .ways,
     .invented a,
     #own,
     .busy,
     .over {
       display: none;
-    }
-    .head {
-      padding-top: 0;
     }
     main {
       padding-top: 6mm;

@@ -49,7 +49,7 @@ export function header({ view, isComing, demo, units, setUnits, go, skip }: Head
         }
         ${
           view || isComing
-            ? html`<fieldset>
+            ? html`<fieldset class="units">
                 <legend class="unseen">${page.units}</legend>
                 ${choice("metric", page.metric)} ${choice("us", page.us)}
               </fieldset>`

@@ -1,7 +1,9 @@
 import { css, html, type TemplateResult } from "lit";
+import { radioWords } from "./radio-words.ts";
 
 /** Choices that stand in a line of text: words side by side, the chosen one underlined; and a choice by its list. */
 export const chooseStyles = css`
+  ${radioWords(".choices fieldset")}
   .choices {
     display: flex;
     flex-wrap: wrap;
@@ -22,37 +24,6 @@ export const chooseStyles = css`
     float: left;
     padding: 0;
     color: var(--grey);
-  }
-  .choices fieldset label {
-    position: relative;
-    display: inline-flex;
-    align-items: center;
-    color: var(--ink);
-    cursor: pointer;
-  }
-  .choices fieldset input {
-    position: absolute;
-    inset: 0;
-    width: 100%;
-    height: 100%;
-    margin: 0;
-    opacity: 0;
-    cursor: pointer;
-  }
-  .choices fieldset span {
-    padding: 0.3rem 0;
-    color: var(--grey);
-  }
-  .choices :checked + span {
-    color: var(--ink);
-    font-weight: 600;
-    text-decoration: underline;
-    text-decoration-thickness: 2px;
-    text-underline-offset: 0.3em;
-  }
-  .choices :focus-visible + span {
-    outline: 3px solid var(--tank);
-    outline-offset: 3px;
   }
   .steps {
     display: inline-flex;

@@ -1,7 +1,7 @@
 /** Times a quote changed on the page, from the keystroke to the redrawn table, on a processor four times slower. */
 
-import { choicesHarness } from "../components/choices/harness/serve.ts";
 import { launchBrowser } from "../helpers/browser.ts";
+import { choicesHarness } from "../helpers/choices-harness.ts";
 import { textOf } from "../helpers/worked.ts";
 
 const slower = 4;

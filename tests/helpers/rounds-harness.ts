@@ -1,47 +1,9 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { serve as listen } from "@hono/node-server";
-import { Hono } from "hono";
-import { build, mergeConfig } from "vite";
-import config from "../../components/vite.config.ts";
-import { securityHeaders } from "../../src/server/headers.ts";
-import { readPageFiles } from "../../src/server/page/files.ts";
-import { addPage } from "../../src/server/routes/page.ts";
+import { type Harness, siteHarness } from "./harness.ts";
 
 const root = fileURLToPath(new URL("../components/rounds/harness", import.meta.url));
 
-export interface RoundsHarness {
-  /** Ends in a slash. */
-  address: string;
-  stop(): Promise<void>;
-}
-
-/** The rounds on a page of their own, built as the page is and served under the same policy. */
-export async function roundsHarness(survey: unknown, record: string, port = 0): Promise<RoundsHarness> {
-  const folder = mkdtempSync(join(tmpdir(), "grounds-rounds-"));
-  await build(
-    mergeConfig(config, {
-      configFile: false,
-      root,
-      logLevel: "error",
-      build: { outDir: folder, reportCompressedSize: false },
-    }),
-  );
-  const app = new Hono();
-  app.use(securityHeaders());
-  app.get("/survey.json", (c) => c.json(survey as object));
-  app.get("/record.csv", (c) => c.text(record));
-  addPage(app, await readPageFiles(folder));
-  const server = listen({ fetch: app.fetch, hostname: "127.0.0.1", port });
-  await new Promise<void>((done) => server.once("listening", () => done()));
-  const { port: taken } = server.address() as { port: number };
-  return {
-    address: `http://127.0.0.1:${taken}/`,
-    stop: async () => {
-      await new Promise((done) => server.close(done));
-      rmSync(folder, { recursive: true, force: true });
-    },
-  };
+/** The rounds on a page of their own. @param record weather as CSV */
+export function roundsHarness(survey: unknown, record: string, port = 0): Promise<Harness> {
+  return siteHarness(root, survey, record, port);
 }

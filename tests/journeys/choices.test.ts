@@ -1,11 +1,12 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
-import { type ChoicesHarness, choicesHarness } from "../components/choices/harness/serve.ts";
 import { launchBrowser } from "../helpers/browser.ts";
+import { choicesHarness } from "../helpers/choices-harness.ts";
+import type { Harness } from "../helpers/harness.ts";
 import { textOf } from "../helpers/worked.ts";
 
-let harness: ChoicesHarness;
+let harness: Harness;
 let browser: Browser;
 let wrong: string[] = [];
 

@@ -6,15 +6,15 @@ import { fieldPatterns, sortAt } from "../../src/survey/edit/sorts.ts";
 import type { Path } from "../../src/survey/path.ts";
 import { goTo, openEditor } from "../components/editor/harness/browse.ts";
 import { screensOf } from "../components/editor/harness/screens.ts";
-import { serveHarness } from "../components/editor/harness/serve.ts";
 import { launchBrowser } from "../helpers/browser.ts";
+import { editorHarness } from "../helpers/editor-harness.ts";
 import { edited } from "../survey/whole-survey.ts";
 
 let browser: Browser;
 let harness: { address: string; stop(): Promise<void> };
 
 beforeAll(async () => {
-  [harness, browser] = await Promise.all([serveHarness(), launchBrowser()]);
+  [harness, browser] = await Promise.all([editorHarness(), launchBrowser()]);
 }, 120_000);
 
 afterAll(async () => {

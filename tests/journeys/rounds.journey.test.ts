@@ -3,12 +3,13 @@ import AxeBuilder from "@axe-core/playwright";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "../helpers/browser.ts";
-import { type RoundsHarness, roundsHarness } from "../helpers/rounds-harness.ts";
+import type { Harness } from "../helpers/harness.ts";
+import { roundsHarness } from "../helpers/rounds-harness.ts";
 
 const demo = (name: string) => readFileSync(new URL(`../../demo/${name}`, import.meta.url), "utf8");
 
 let browser: Browser;
-let harness: RoundsHarness;
+let harness: Harness;
 let context: BrowserContext | undefined;
 let wrong: string[] = [];
 

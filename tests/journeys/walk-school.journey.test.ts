@@ -8,7 +8,8 @@ import { codeAnswers } from "../../src/words/en/walk-aids.ts";
 import { sheetWords } from "../../src/words/en/walk-sheets.ts";
 import { stopWords } from "../../src/words/en/walk-stops.ts";
 import { launchBrowser } from "../helpers/browser.ts";
-import { type WalkHarness, walkHarness } from "../helpers/walk-harness.ts";
+import type { Harness } from "../helpers/harness.ts";
+import { walkHarness } from "../helpers/walk-harness.ts";
 import {
   differences,
   emptiedSchool,
@@ -19,7 +20,7 @@ import {
 } from "../survey/measuring/emptied-school.ts";
 import { type SheetRow, sheetRows } from "../survey/measuring/school-readings.ts";
 
-let harness: WalkHarness;
+let harness: Harness;
 let browser: Browser;
 let context: BrowserContext;
 const wrong: string[] = [];

@@ -5,13 +5,14 @@ import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playw
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import type { Survey } from "../../src/survey/survey.ts";
 import { launchBrowser } from "../helpers/browser.ts";
-import { type WalkHarness, walkHarness } from "../helpers/walk-harness.ts";
+import type { Harness } from "../helpers/harness.ts";
+import { walkHarness } from "../helpers/walk-harness.ts";
 
 const demo = (file: string) =>
   readFileSync(fileURLToPath(new URL(`../../demo/${file}`, import.meta.url)), "utf8");
 const school = JSON.parse(demo("school.survey.json")) as Survey;
 
-let harness: WalkHarness;
+let harness: Harness;
 let browser: Browser;
 let context: BrowserContext | undefined;
 let asked: string[] = [];

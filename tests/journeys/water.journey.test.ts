@@ -4,9 +4,10 @@ import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playw
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { waterRecords, waterSurveys } from "../components/water/sites.ts";
 import { launchBrowser } from "../helpers/browser.ts";
-import { type WaterHarness, waterHarness } from "../helpers/water-harness.ts";
+import type { Harness } from "../helpers/harness.ts";
+import { waterHarness } from "../helpers/water-harness.ts";
 
-let harness: WaterHarness;
+let harness: Harness;
 let browser: Browser;
 let context: BrowserContext | undefined;
 let asked: string[] = [];

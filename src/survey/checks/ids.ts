@@ -1,24 +1,11 @@
 import type { FaultCollector } from "../collector.ts";
+import { namedLists } from "../edit/ids.ts";
 import { pathText } from "../path.ts";
 import { type Row, rowAt, rowsAt, textAt } from "./loose.ts";
 
-const lists = [
-  "beds",
-  "roofs",
-  "tanks",
-  "taps",
-  "draws",
-  "leaks",
-  "restrictions",
-  "measures",
-  "meters",
-  "groups",
-  "found",
-] as const;
-
 /** An id is used once within its list; beds and tanks share the columns of one table, so theirs differ too. */
 export function checkIds(survey: Row, faults: FaultCollector): void {
-  const byList = new Map(lists.map((list) => [list, firstUses(rowsAt(survey, list), faults)]));
+  const byList = new Map(namedLists.map((list) => [list, firstUses(rowsAt(survey, list), faults)]));
   const beds = byList.get("beds")!;
   const tanks = byList.get("tanks")!;
   for (const [id, tank] of tanks) {
