@@ -23,6 +23,10 @@ export const entryLook = css`
   .line-entry {
     margin-top: 0.45rem;
   }
+  .cells > .line-entry,
+  .cells > .choices {
+    margin-top: 0;
+  }
   .line-entry > label,
   .choices legend {
     padding: 0;

@@ -80,6 +80,16 @@ export const logLook = css`
   .file {
     max-width: 100%;
   }
+  .file::file-selector-button {
+    min-height: 2.4rem;
+    margin-inline-end: 0.8rem;
+    padding: 0.3rem 0.9rem;
+    border: 1px solid var(--ink);
+    border-radius: 2px;
+    background: none;
+    color: inherit;
+    font: inherit;
+  }
   @media (max-width: 48rem) {
     .log-lines li,
     .done-rows li {

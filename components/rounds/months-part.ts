@@ -103,7 +103,7 @@ function cells(
       ];
   return html`${texts.map(
     (text, k) =>
-      html`<td role="cell" class=${text.length === 0 ? "empty" : ""}><span class="in-row">${names[k]}</span>${spoken(text, explain)}</td>`,
+      html`<td role="cell" class=${text.length === 0 ? "empty" : ""}><span class="in-row">${names[k]}</span><span class="value">${spoken(text, explain)}</span></td>`,
   )}`;
 }
 
@@ -177,7 +177,8 @@ function costRow(
   figures: readonly (TemplateResult | string)[],
 ): TemplateResult {
   return html`<tr role="row"><th role="rowheader" scope="row">${name}</th>${figures.map(
-    (one, k) => html`<td role="cell"><span class="in-row">${head[k + 1]}</span>${one}</td>`,
+    (one, k) =>
+      html`<td role="cell"><span class="in-row">${head[k + 1]}</span><span class="value">${one}</span></td>`,
   )}</tr>`;
 }
 

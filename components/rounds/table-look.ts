@@ -148,8 +148,7 @@ export const tableLook = css`
       display: none;
     }
     .rows tr,
-    .rows th,
-    .rows td {
+    .rows th {
       display: block;
     }
     .rows th,
@@ -165,9 +164,15 @@ export const tableLook = css`
     .wide .empty {
       display: none;
     }
+    .rows td:not(.empty) {
+      display: grid;
+      grid-template-columns: 9.6rem minmax(0, 1fr);
+    }
+    .rows td:has(gwb-figure[open]):not(.empty) {
+      display: block;
+    }
     .rows .in-row {
-      display: inline-block;
-      width: 8.5rem;
+      display: inline;
       color: var(--grey);
       font-size: 0.9rem;
     }

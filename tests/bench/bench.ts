@@ -12,6 +12,7 @@ import { decisionTimes } from "./decisions.ts";
 import { estimateOverHttp_ms, importOf100Years_ms } from "./edges.ts";
 import { fiftyYears_days, longRecord, twelveBeds } from "./grounds.ts";
 import { median_ms } from "./median.ts";
+import { roundsTimes } from "./rounds.ts";
 
 const asJson = process.argv.includes("--json");
 const grounds = twelveBeds();
@@ -66,6 +67,10 @@ if (asJson) {
   );
   console.log(`1,000 draws of the demo's plan: ${times.thousandDraws_ms.toFixed(0)} ms`);
   console.log(`60 sizes of a tank over 50 years: ${times.sixtySizes_ms.toFixed(1)} ms`);
+  const rounds = roundsTimes();
+  console.log(
+    `Rounds of 40 beds: month table with its rerun over 30 years ${rounds.tableOf40_ms.toFixed(0)} ms, a day packed ${rounds.packingOf40_ms.toFixed(0)} ms`,
+  );
   console.log(`One estimate through HTTP: ${(await estimateOverHttp_ms()).toFixed(0)} ms`);
 }
 

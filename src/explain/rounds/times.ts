@@ -112,7 +112,7 @@ export function finish(book: RoundBook, date: string): Working | null {
     source: roundSources.packing,
   };
   const template = `max(${parts.map((_, place) => `{${place}}`).join(", ")})`;
-  const walked = amount(Math.round(walk_m), "m", book.say);
+  const walked = walk_m >= 1 ? amount(Math.round(walk_m), "m", book.say) : null;
   return clockWorking(book.say, own, template, parts, finish_min, [
     note(roundNotes.proven, better, roundSources.packing),
     ...(hoseMoves > 0 || walk_m >= 1

@@ -142,8 +142,8 @@ export const roundNotes = {
   isProven: "none: every order was tried, or shown to be no better",
   notProven: (bound: string) => `not looked for among all; none can be done before ${bound}`,
   flow: "taps",
-  moves: (hoses: number, walked: string) =>
-    `${hoses} ${hoses === 1 ? "hose" : "hoses"} to lay, ${walked} on foot`,
+  moves: (hoses: number, walked: string | null) =>
+    `${hoses} ${hoses === 1 ? "hose" : "hoses"} to lay${walked === null ? "" : `, ${walked} on foot`}`,
   walk: "hoses and walk",
   heat: "the week’s heat: ET0 times",
   reruns: "weather",
