@@ -1,4 +1,3 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect } from "vitest";
 import { launchBrowser } from "./browser.ts";
@@ -79,12 +78,6 @@ export function journey(): Journey {
       forgiven.push(pattern);
     },
   };
-}
-
-/** What axe finds on the page as it stands. */
-export async function faultsByAxe(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
 }
 
 /** Pixels that hang over the right edge. */

@@ -1,24 +1,15 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type axe from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import type { Editor } from "../../components/editor/editor.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import { goTo, type Opened, openEditor, surveyIn } from "../components/editor/harness/browse.ts";
 import { screensOf } from "../components/editor/harness/screens.ts";
+import { faultsByAxe } from "../helpers/axe.ts";
 import { launchBrowser } from "../helpers/browser.ts";
 import { editorHarness } from "../helpers/editor-harness.ts";
 import { wholeText } from "../survey/whole-survey.ts";
 
-declare global {
-  interface Window {
-    axe: typeof axe;
-  }
-}
-
-/** Evaluated, as the page lets no script in that is not its own. */
-const axeScript = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const school = () =>
   JSON.parse(readFileSync(new URL("../../demo/school.survey.json", import.meta.url), "utf8")) as Survey;
 const whole = () => JSON.parse(wholeText) as Survey;
@@ -432,10 +423,7 @@ async function violationsIn(page: Page): Promise<string[]> {
       summary.click();
     await editor.updateComplete;
   });
-  return page.evaluate(async () => {
-    const { violations } = await window.axe.run(document, { resultTypes: ["violations"] });
-    return violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
-  });
+  return faultsByAxe(page);
 }
 
 test.each([
@@ -445,7 +433,6 @@ test.each([
   "axe finds nothing on any screen in %s at %i px",
   async (colorScheme, width) => {
     const page = await open("", whole(), { colorScheme, viewport: { width, height: 900 } });
-    await page.evaluate(axeScript);
     for (const at of kinds(width > 1000)) {
       await goTo(page, at);
       expect(await violationsIn(page), at).toEqual([]);
@@ -458,7 +445,6 @@ test("axe finds nothing where entries are wrong and where they are put in order"
   const page = await open("beds/front", school(), { colorScheme: "dark" });
   await fill(page, "Bed area", "far");
   await fill(page, "Bed name", "");
-  await page.evaluate(axeScript);
   expect(await violationsIn(page)).toEqual([]);
   await goTo(page, "beds");
   await page.getByRole("button", { name: "Change the order" }).click();

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect, test, vi } from "vitest";
-import { faultsByAxe, hangsOver, journey, readOut } from "../helpers/journey.ts";
+import { faultsByAxe } from "../helpers/axe.ts";
+import { hangsOver, journey, readOut } from "../helpers/journey.ts";
 
 // axe takes its time over a page, and two cores may have other work
 vi.setConfig({ testTimeout: 90_000 });

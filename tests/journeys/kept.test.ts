@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { expect, test, vi } from "vitest";
-import { faultsByAxe, hangsOver, journey, readOut } from "../helpers/journey.ts";
+import { faultsByAxe } from "../helpers/axe.ts";
+import { hangsOver, journey, readOut } from "../helpers/journey.ts";
 
 vi.setConfig({ testTimeout: 120_000 });
 

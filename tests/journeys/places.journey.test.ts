@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { faultsByAxe, hangsOver, journey } from "../helpers/journey.ts";
+import { faultsByAxe } from "../helpers/axe.ts";
+import { hangsOver, journey } from "../helpers/journey.ts";
 
 const at = journey();
 

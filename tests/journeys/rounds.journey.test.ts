@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
-import AxeBuilder from "@axe-core/playwright";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { faultsByAxe } from "../helpers/axe.ts";
 import { launchBrowser } from "../helpers/browser.ts";
 import type { Harness } from "../helpers/harness.ts";
 import { roundsHarness } from "../helpers/rounds-harness.ts";
@@ -203,12 +203,8 @@ describe.each(["week", "months", "paper", "log"])("the sheet “%s”", (part) =
       for (const width of [1280, 360]) {
         const page = await open(`part=${part}`, { colorScheme, viewport: { width, height: 900 } });
         await page.waitForTimeout(500);
-        const axe = new AxeBuilder({ page });
-        if (colorScheme === "dark") axe.withRules(["color-contrast"]);
-        const { violations } = await axe.analyze();
-        expect(
-          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`),
-        ).toEqual([]);
+        const rules = colorScheme === "dark" ? { only: ["color-contrast"] } : {};
+        expect(await faultsByAxe(page, rules)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
         await context?.close();
       }

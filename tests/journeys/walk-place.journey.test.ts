@@ -3,7 +3,8 @@ import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { expect, test, vi } from "vitest";
 import type { Survey } from "../../src/survey/survey.ts";
-import { faultsByAxe, hangsOver, journey } from "../helpers/journey.ts";
+import { faultsByAxe } from "../helpers/axe.ts";
+import { hangsOver, journey } from "../helpers/journey.ts";
 
 vi.setConfig({ testTimeout: 120_000 });
 

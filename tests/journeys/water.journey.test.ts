@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
-import AxeBuilder from "@axe-core/playwright";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { waterRecords, waterSurveys } from "../components/water/sites.ts";
+import { faultsByAxe } from "../helpers/axe.ts";
 import { launchBrowser } from "../helpers/browser.ts";
 import type { Harness } from "../helpers/harness.ts";
 import { waterHarness } from "../helpers/water-harness.ts";
@@ -223,7 +223,7 @@ test.each([
     await page.waitForTimeout(1500);
     await page.getByText("The numbers behind it").first().click();
     if (at === "thirst") await page.getByRole("button", { name: "Guess the order first" }).click();
-    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    expect(await faultsByAxe(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
       0,
     );
