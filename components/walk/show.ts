@@ -9,10 +9,11 @@ export function showIn(system: UnitSystem, locale?: string): Show {
   const numbers = new Intl.NumberFormat(locale, { maximumSignificantDigits: 3 });
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
   const percent = new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 0 });
+  const fine = new Intl.NumberFormat(locale, { style: "percent", maximumSignificantDigits: 3 });
   const plain = (value: number) => (Math.abs(value) >= 100 ? whole : numbers).format(value);
   return (value, si) => {
     if (si === "share") return percent.format(value);
-    if (si === "%") return `${plain(value)}${NBSP}%`;
+    if (si === "%") return fine.format(value / 100);
     const unit = shownUnit(si, system);
     return `${plain(fromSI(value, si, unit) ?? value)}${NBSP}${unit}${si === "L a day" && unit !== si ? " a day" : ""}`;
   };
@@ -30,11 +31,14 @@ export function figureIn(system: UnitSystem, locale?: string): ShowFigure {
   return ({ figure, standardError }, si) => {
     if (!(standardError > 0)) return { text: show(figure, si), doubt: null };
     const shares = si === "share" || si === "%";
-    const unit = shares ? "%" : shownUnit(si, system);
-    const of = (value: number) => (si === "share" ? 100 * value : shares ? value : scaled(value, si, unit));
+    const unit = shares ? null : shownUnit(si, system);
+    const of = (value: number) =>
+      si === "share" ? 100 * value : unit === null ? value : scaled(value, si, unit);
     const digits = placeOf(of(standardError));
     const said = (value: number) =>
-      `${toPlace(of(value), digits, locale)}${NBSP}${unit}${si === "L a day" && unit !== si ? " a day" : ""}`;
+      unit === null
+        ? percentTo(of(value), digits, locale)
+        : `${toPlace(of(value), digits, locale)}${NBSP}${unit}${si === "L a day" && unit !== si ? " a day" : ""}`;
     return { text: said(figure), doubt: said(standardError) };
   };
 }
@@ -56,4 +60,14 @@ function toPlace(value: number, digits: number, locale: string | undefined): str
     minimumFractionDigits: places,
     maximumFractionDigits: places,
   }).format(Math.round(value / step) * step);
+}
+
+function percentTo(value_pct: number, digits: number, locale: string | undefined): string {
+  const step = 10 ** -digits;
+  const places = Math.min(12, Math.max(0, digits));
+  return new Intl.NumberFormat(locale, {
+    style: "percent",
+    minimumFractionDigits: places,
+    maximumFractionDigits: places,
+  }).format((Math.round(value_pct / step) * step) / 100);
 }

@@ -13,6 +13,7 @@ import { practiceSurvey } from "./practice.ts";
 import { routeOf } from "./routes.ts";
 import { figureIn, showIn } from "./show.ts";
 import { type WalkStore, walkStore } from "./store.ts";
+import { toTop } from "./to-top.ts";
 
 /**
  * The walk: measuring the grounds, one thing a screen. Everything typed is kept on the machine at once.
@@ -98,7 +99,7 @@ export class GroundsWalk extends LitElement {
     const before = changed.get("draft") as WalkDraft | undefined;
     if (before && before.route !== this.draft.route) {
       this.dispatchEvent(new CustomEvent("route", { detail: { route: this.draft.route } }));
-      this.toTop();
+      toTop(this);
       void this.focusHead();
     }
   }
@@ -106,13 +107,6 @@ export class GroundsWalk extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     void keepPage();
-  }
-
-  /** On a phone a screen of the walk begins at the top of the glass, past the head of the page. */
-  private toTop(): void {
-    if (matchMedia("(max-width: 40rem)").matches)
-      this.scrollIntoView({ block: "start", behavior: "instant" });
-    else scrollTo({ top: 0, behavior: "instant" });
   }
 
   /** The draft of the group that walked here last, where it left off. */

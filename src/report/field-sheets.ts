@@ -25,6 +25,8 @@ export interface FieldSheetWords {
   paced: { name: string; how: string };
   slot(way: string, slot: string): string;
   cautionsOf(part: string): readonly string[];
+  /** What of a part is seen or told and not measured: a heading, and a line to fill for each question. */
+  seenOf(part: string): readonly { name: string; lines: readonly string[] }[];
   keyQuestion(key: string, code: string): { question: string; answers: Readonly<Record<string, string>> };
   classWord(word: string): string;
 }
@@ -72,6 +74,10 @@ function sheet(part: WalkPart, words: FieldSheetWords): string {
 <p>${escapeHtml(words.take)}</p>
 ${ways.map((way) => keyQuestions(way.code, words)).join("")}<div class="ways">
 ${part === "areas" ? paces(words) : ""}${ways.map((way) => block(way, words)).join("\n")}
+${words
+  .seenOf(part)
+  .map((seen) => seenBlock(seen, words))
+  .join("\n")}
 </div>
 <p class="notes">${escapeHtml(words.notes)}</p>
 </section>`;
@@ -88,6 +94,17 @@ function block(way: Way, words: FieldSheetWords): string {
   return `<section class="way"><h3>${escapeHtml(name)}</h3><p>${escapeHtml(how)}</p>
 <p class="head">${blank(words.place)}${blank(words.guess)}</p>
 ${table(way.code, way.slots, words)}
+<p class="typed"><span class="box"></span> ${escapeHtml(words.typed)}</p></section>`;
+}
+
+/** What is seen or told: typed in at its own stop, not as readings. */
+function seenBlock(
+  { name, lines }: { name: string; lines: readonly string[] },
+  words: FieldSheetWords,
+): string {
+  return `<section class="way seen"><h3>${escapeHtml(name)}</h3>
+<p class="head">${blank(words.place)}</p>
+${lines.map((line) => `<p class="head">${blank(line)}</p>`).join("\n")}
 <p class="typed"><span class="box"></span> ${escapeHtml(words.typed)}</p></section>`;
 }
 

@@ -331,6 +331,44 @@ test("a plan is traced by touch and by keys, undone, and stays on the machine", 
   await page.getByRole("img", { name: /^Site drawing/ }).waitFor();
 });
 
+/** A JPEG as a phone writes it: with a segment that says where it was taken. */
+async function placedJpeg(page: Page): Promise<Buffer> {
+  const data = await page.evaluate(() => {
+    const canvas = document.createElement("canvas");
+    canvas.width = 90;
+    canvas.height = 60;
+    return canvas.toDataURL("image/jpeg").split(",")[1]!;
+  });
+  const plain = Buffer.from(data, "base64");
+  const note = Buffer.from("Exif\0\0GPS 47.60621 -122.33207 of a camera");
+  const head = Buffer.from([0xff, 0xe1, 0, note.length + 2]);
+  return Buffer.concat([plain.subarray(0, 2), head, note, plain.subarray(2)]);
+}
+
+test("a picture is kept without what the camera wrote into it", async () => {
+  const page = await at("stop/beds/front/area");
+  await press(page, "No guess");
+  await press(page, "Traced on a plan");
+  const buffer = await placedJpeg(page);
+  expect(buffer.includes("GPS")).toBe(true);
+  await page.locator("input[type=file]").setInputFiles({ name: "a.jpg", mimeType: "image/jpeg", buffer });
+  await page.getByRole("application").waitFor();
+  const kept = await page.evaluate(async () => {
+    const opening = indexedDB.open("grounds-walk");
+    await new Promise((done) => opening.addEventListener("success", done));
+    const asking = opening.result.transaction("pictures").objectStore("pictures").getAll();
+    await new Promise((done) => asking.addEventListener("success", done));
+    return Promise.all(
+      (asking.result as Blob[]).map(async (blob) => [...new Uint8Array(await blob.arrayBuffer())]),
+    );
+  });
+  expect(kept).toHaveLength(1);
+  const bytes = Buffer.from(kept[0]!);
+  expect(bytes.subarray(0, 2)).toEqual(Buffer.from([0xff, 0xd8]));
+  expect(bytes.includes("Exif")).toBe(false);
+  expect(bytes.includes("GPS")).toBe(false);
+});
+
 test("a photograph’s green is counted here and goes nowhere", async () => {
   const page = await at("stop/beds/front/cover");
   await press(page, "No guess");
@@ -341,7 +379,7 @@ test("a photograph’s green is counted here and goes nowhere", async () => {
   await page
     .locator("input[type=file]")
     .setInputFiles({ name: "bed.png", mimeType: "image/png", buffer: await planPng(page) });
-  await seen(page, /^100 %$/).waitFor();
+  await seen(page, /^100%$/).waitFor();
   await seen(page, /A help, not the truth/).waitFor();
   expect(asked.slice(before)).toEqual([]);
 });

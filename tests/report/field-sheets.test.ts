@@ -31,6 +31,16 @@ describe("blank field sheets", () => {
     }
   });
 
+  test("what is seen or told and not measured has its lines too", () => {
+    const water = fieldSheets(sheetWords, ["water"]);
+    for (const question of ["How is it watered now?", "In which months?", "One that leans over"])
+      expect(water).toContain(question);
+    const tanks = fieldSheets(sheetWords, ["tanks"]);
+    for (const question of ["Who switches it over, and when last?", "What is the roof made of?"])
+      expect(tanks).toContain(question);
+    expect(fieldSheets(sheetWords, ["cover"])).toContain("wood chip / bark");
+  });
+
   test("asks for a nickname, the guess first, and nothing from elsewhere", () => {
     expect(html).toContain("no real names");
     expect(html).toContain(sheetWords.guess);

@@ -118,7 +118,7 @@ export class CoverChart extends LitElement {
   }
 
   private textOf({ cover }: CoverPicture): string {
-    return `${Math.round(cover * 100)} %`;
+    return coverAidWords.percent(cover);
   }
 
   private tell(chosen: readonly string[]): void {

@@ -165,7 +165,6 @@ export class MeasurePanel extends Panel {
   private choose(way: string, { entry }: AtStop): void {
     const isSame = entry?.terms[0]?.way === way;
     this.keep({ step: "measure", entry: isSame ? entry : entryBefore(this.walk.survey, this.stop, way) });
-    void this.updateComplete.then(() => this.scrollIntoView({ block: "start" }));
   }
 
   private measure(at: AtStop, entry: Entry) {

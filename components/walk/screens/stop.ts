@@ -15,6 +15,7 @@ import { standsSaid, valueSaid } from "../said.ts";
 import { Screen } from "../screen.ts";
 import { doneBy, standingOf } from "../standing.ts";
 import { type Stop, stopsOf } from "../stops.ts";
+import { toTop } from "../to-top.ts";
 import { readingsPart } from "./readings.ts";
 import "../panels/all.ts";
 
@@ -64,6 +65,9 @@ export class StopScreen extends Screen {
     `,
   ];
 
+  /** What the stop showed last: its cautions, a step of its panel, or what was kept. */
+  private shown = { key: "", stage: "" };
+
   constructor() {
     super();
     this.key = "";
@@ -75,16 +79,36 @@ export class StopScreen extends Screen {
     if (changed.has("key")) this.faults = [];
   }
 
+  /** Another step of the same stop begins at its head, for the eye and for the reader's voice. */
+  protected override updated(): void {
+    const { key, walk, shown } = this;
+    const stop = stopsOf(walk.survey).find((one) => one.key === key);
+    const stage = stop ? this.stageOf(stop) : "";
+    this.shown = { key, stage };
+    if (shown.key !== key || shown.stage === stage) return;
+    toTop(this);
+    this.focusHead();
+  }
+
+  private stageOf(stop: Stop): string {
+    const { draft, survey, group } = this.walk;
+    if (!draft.read.includes(stop.part)) return "cautions";
+    if (doneBy(survey, stop, group) && this.again !== stop.key) return "kept";
+    return this.walk.atStop(stop.key).step;
+  }
+
   protected override render() {
     const { walk } = this;
     const stops = stopsOf(walk.survey);
     const stop = stops.find(({ key }) => key === this.key);
     if (!stop) return this.gone();
-    const body = !walk.draft.read.includes(stop.part)
-      ? this.gate(stop)
-      : doneBy(walk.survey, stop, walk.group) && this.again !== stop.key
-        ? this.kept(stop, stops)
-        : html`<div class="panel" @taken=${(event: CustomEvent<TakenAtStop>) => this.take(stop, event.detail)} @pass=${() => this.pass(stop, stops)}>
+    const stage = this.stageOf(stop);
+    const body =
+      stage === "cautions"
+        ? this.gate(stop)
+        : stage === "kept"
+          ? this.kept(stop, stops)
+          : html`<div class="panel" @taken=${(event: CustomEvent<TakenAtStop>) => this.take(stop, event.detail)} @pass=${() => this.pass(stop, stops)}>
             ${panelOf(stop, walk)}
           </div>`;
     return html`<section class="screen wide" aria-labelledby="head">
@@ -122,7 +146,6 @@ export class StopScreen extends Screen {
     this.walk.keepStop(stop.key, emptyStop());
     this.walk.keepDraft({ passed: this.walk.draft.passed.filter((key) => key !== stop.key) });
     this.walk.change(kept);
-    void this.updateComplete.then(() => this.focusHead());
   }
 
   private pass(stop: Stop, stops: readonly Stop[]): void {

@@ -99,11 +99,27 @@ export class TypeScreen extends Screen {
     const kept = Number(this.note("kept"));
     if (!way)
       return html`<p class="lead">${typeWords.end} ${typeWords.kept(kept)}</p>
+        ${this.seen(part)}
         <div class="grow"></div>
         <div class="foot">
           <button class="main" @click=${() => this.keepNotes({ part: "" })}>${typeWords.another}</button>
         </div>`;
     return this.block(part, block, way, all.length);
+  }
+
+  /** Stops of the part that have no readings: each at its own screen. */
+  private seen(part: WalkPart) {
+    const stops = stopsOf(this.walk.survey).filter((stop) => stop.part === part && isSeen(stop));
+    if (stops.length === 0) return nothing;
+    return html`<h3>${typeWords.seen}</h3>
+      <p class="hint">${typeWords.seenHint}</p>
+      <div class="answers">
+        ${stops.map(
+          (stop) => html`<button class="answer" @click=${() => this.walk.go(`stop/${stop.key}`)}>
+            <span class="words"><bdi>${stop.name}</bdi>: ${stopWords[stop.kind]!.name.toLowerCase()}</span>
+          </button>`,
+        )}
+      </div>`;
   }
 
   private block(part: WalkPart, block: number, way: string, all: number) {
@@ -190,6 +206,9 @@ function wholeYear(survey: ReturnType<typeof keepTaken> & object, stop: Stop) {
     months,
   });
 }
+
+/** The habit is told as well as logged. */
+const isSeen = ({ kind, ways }: Stop) => ways.length === 0 || kind === "habit";
 
 function blocksOf(part: WalkPart): string[] {
   return waysOf(part)

@@ -113,7 +113,8 @@ export const roofWordsDrawn = {
   why: "The roof catches what would fall on the ground below it. Along its slope it is longer, but catches no more.",
 } as const;
 
-const percent = (share: number) => `${Math.round(share * 100)} %`;
+const wholePercent = new Intl.NumberFormat("en", { style: "percent", maximumFractionDigits: 0 });
+const percent = (share: number) => wholePercent.format(share);
 
 export const coverAidWords = {
   ofLeaves: "Dark is leaves. Press the picture that is nearest to what you see, at three spots or more.",

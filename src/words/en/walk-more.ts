@@ -146,6 +146,8 @@ export const typeWords = {
   block: (n: number, all: number) => `Block ${count(n)} of ${count(all)}`,
   end: "That was the last block of the sheet.",
   another: "Another sheet",
+  seen: "Seen and told",
+  seenHint: "What stands on the sheet without readings is typed in at its own stop.",
   same: "The same block for another one",
 } as const;
 

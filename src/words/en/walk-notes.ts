@@ -49,7 +49,7 @@ const impossible: Readonly<Record<string, Sentence>> = {
   "planting-from-one": () => "Plantings are numbered from 1.",
   "more-hits-than-points": (facts) =>
     `${n(facts, "hits")} points hit, but only ${n(facts, "points")} were counted in all.`,
-  "share-above-one": () => "Cover is at most the whole ground: 100 %.",
+  "share-above-one": () => "Cover is at most the whole ground: 100%.",
   "no-layers": () => "All three layers are 0. Measure how thick each one is.",
   "no-fill": () => "No time was written for the water to go in.",
   "nothing-along": () => "A length of 0 cannot be measured against.",

@@ -9,6 +9,7 @@ export const plainAnswers: Readonly<Record<string, { words: string; value: unkno
 export const choiceWords = {
   bare: "Nothing: bare soil",
   noTank: "To no tank: drain, street or soil",
+  toTank: "To which tank, or to none",
   shares: [
     { value: 1, words: "All of it" },
     { value: 0.75, words: "Three quarters" },

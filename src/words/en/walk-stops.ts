@@ -58,7 +58,7 @@ export const stopWords: Readonly<Record<string, StopWords>> = {
   cans: {
     name: "Sprinklers, by cans",
     ask: "Do the sprinklers spread evenly?",
-    guess: "100 % is quite even. How even are the sprinklers, do you think?",
+    guess: "100% is quite even. How even are the sprinklers, do you think?",
   },
   "roof-area": {
     name: "Area in plan",

@@ -167,6 +167,12 @@ describe("a figure is written to the place that its doubt reaches", () => {
     expect(said(figure, error)).toBe(text);
   });
 
+  test("shares are written as the language writes them", () => {
+    const { text, doubt } = figureIn("metric", "en")({ figure: 0.753, standardError: 0.068 }, "share");
+    expect([text, doubt, showIn("metric", "en")(0.5, "share")]).toEqual(["75%", "7%", "50%"]);
+    expect(showIn("metric", "en")(2.5, "%")).toBe("2.5%");
+  });
+
   test("in the units shown", () => {
     expect(said(100, 2, "us")).toBe("1,080 ft², ± 20 ft²");
     expect(showIn("us", "en")(50, "mm").replaceAll("\u00A0", " ")).toBe("1.97 in");
