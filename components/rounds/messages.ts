@@ -17,6 +17,7 @@ export interface WeekSaid {
   lastRound: LastRound;
   heat: Heat;
   forecast: readonly Forecast[];
+  hotSpell: number | null;
 }
 
 /** What the rounds are worked out from: a survey, and weather as CSV text or the survey's own normals. */
@@ -24,6 +25,8 @@ export interface RoundsOf {
   survey: object;
   /** Of the sentences. */
   units: UnitSystem;
+  /** Start times of a day that the simple timer has. */
+  starts: number;
   record: string | null;
   week: WeekSaid;
 }

@@ -49,6 +49,7 @@ export function mondayPart(parts: MondayParts): TemplateResult {
     ${typed.heat === "typed" ? degrees(parts) : nothing}
     ${choices("forecast", words.forecast, words.forecasts, typed.forecast, (forecast) => change({ forecast }))}
     ${typed.forecast === "rain" ? rainAhead(parts) : nothing}
+    ${typed.forecast === "hot" ? html`<div class="entry cells">${chanceOf(parts)}</div>` : nothing}
     <p class="after">
       ${
         parts.canKeep
@@ -82,13 +83,17 @@ function rainAhead(parts: MondayParts): TemplateResult {
       </select>
     </label>
     ${line(parts, "forecastRain", words.forecastRain, typed.forecastRain, say.depthSymbol, (forecastRain) => change({ forecastRain }))}
-    <label class="pick">
-      <span>${words.chance}</span>
-      <select @change=${(event: Event) => change({ chance: Number(textOf(event)) })}>
-        ${words.chances.map(({ share, words: text }) => html`<option value=${share} ?selected=${share === typed.chance}>${text}</option>`)}
-      </select>
-    </label>
+    ${chanceOf(parts)}
   </div>`;
+}
+
+function chanceOf({ typed, change }: MondayParts): TemplateResult {
+  return html`<label class="pick">
+    <span>${words.chance}</span>
+    <select @change=${(event: Event) => change({ chance: Number(textOf(event)) })}>
+      ${words.chances.map(({ share, words: text }) => html`<option value=${share} ?selected=${share === typed.chance}>${text}</option>`)}
+    </select>
+  </label>`;
 }
 
 export function textOf(event: Event): string {

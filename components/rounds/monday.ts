@@ -14,7 +14,7 @@ export interface Monday {
   heat: "cooler" | "usual" | "hotter" | "typed";
   tmin_c: number | null;
   tmax_c: number | null;
-  forecast: "none" | "rain";
+  forecast: "none" | "rain" | "hot";
   /** Days from today. */
   forecastIn: number;
   forecast_mm: number | null;
@@ -67,5 +67,6 @@ export function weekSaid(monday: Monday, firstDay: number, log: readonly LogEntr
       monday.forecast === "rain" && forecast_mm !== null
         ? [{ day: firstDay + monday.forecastIn, rain_mm: forecast_mm, chance: monday.chance }]
         : [],
+    hotSpell: monday.forecast === "hot" ? monday.chance : null,
   };
 }

@@ -5,6 +5,7 @@ import { minutesSaid, monthNames, whenWords } from "../../src/words/en/rounds.ts
 import { monthsPage as words } from "../../src/words/en/rounds-months.ts";
 import type { Formatter } from "../../src/words/format.ts";
 import { type MonthFigure, roundAt } from "../../src/words/round-at.ts";
+import { said } from "../../src/words/said.ts";
 import type { Explain } from "../figure/figure.ts";
 import { figure, spoken } from "./figures.ts";
 import type { BedFacts } from "./week-days.ts";
@@ -18,6 +19,8 @@ export interface MonthParts {
   month: number;
   width: number;
   choose(month: number): void;
+  starts: number;
+  chooseStarts(starts: number): void;
 }
 
 /** Litres of each month by the table, middle and dry year; dry is null where the record has one year. */
@@ -96,7 +99,7 @@ function cells(
     : [
         slot("interval", whenWords(row)),
         minutesSaid(row, at),
-        slot("litres", say.litres(row.litres)),
+        said`${slot("litres", say.litres(row.litres))}, ${slot("net", say.depth(row.net_mm))}`,
         slot("month", say.litres(row.month_L)),
         slot("wetted", words.cm(row.wetted_m, say)),
         row.leaveAfterRain_mm === null ? [words.noRain] : slot("rain", say.depth(row.leaveAfterRain_mm)),
@@ -144,13 +147,17 @@ function yearDrawing(
 
 const share = (given: number, need: number) => (need > 0 ? given / need - 1 : 0);
 
-function programmePart({ rounds, beds, say, explain }: MonthParts): TemplateResult {
+function programmePart({ rounds, beds, say, explain, starts, chooseStarts }: MonthParts): TemplateResult {
   const { programme } = rounds;
   if (!programme)
     return html`<section class="part"><h3 class="ruled">${words.programme}</h3><p class="rest">${words.noProgramme}</p></section>`;
   return html`<section class="part">
     <h3 class="ruled">${words.programme}</h3>
     <p class="lead">${words.programmeSays(programme.startTimes, programme.days)}</p>
+    <label class="pick month-pick screen-only"><span>${words.starts}</span>
+      <select @change=${(event: Event) => chooseStarts(Number((event.target as HTMLSelectElement).value))}>
+        ${[1, 2, 3, 4, 6, 8].map((n) => html`<option value=${n} ?selected=${n === starts}>${n}</option>`)}
+      </select></label>
     ${laidTable(
       "rows",
       words.programmeHead,

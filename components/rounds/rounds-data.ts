@@ -1,5 +1,6 @@
 import { LitElement } from "lit";
 import { parseIso } from "../../src/engine/weather/dates.ts";
+import { usualStarts } from "../../src/report/rounds-starts.ts";
 import type { LogEntry } from "../../src/survey/schema/log.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import { type Formatter, formatter } from "../../src/words/format.ts";
@@ -25,6 +26,7 @@ export abstract class RoundsData extends LitElement {
     say: { attribute: false },
     explainSite: { attribute: false },
     typed: { state: true },
+    starts: { state: true },
     told: { state: true },
     busy: { state: true },
     crash: { state: true },
@@ -39,6 +41,8 @@ export abstract class RoundsData extends LitElement {
   declare say: Formatter;
   declare explainSite: Explain | undefined;
   declare typed: MondayTyped;
+  /** Start times of a day that the simple timer has. */
+  declare starts: number;
   declare told: RoundsAnswers["rounds"] | null;
   declare busy: boolean;
   declare crash: string;
@@ -57,6 +61,7 @@ export abstract class RoundsData extends LitElement {
     this.today = "";
     this.say = formatter("metric", undefined);
     this.typed = mondayBlank;
+    this.starts = usualStarts;
     this.told = null;
     this.busy = false;
     this.crash = "";
@@ -85,7 +90,7 @@ export abstract class RoundsData extends LitElement {
 
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
     if (changed.has("log") || changed.has("store")) this.store.taken(this.log);
-    const inputs = ["survey", "record", "log", "store", "today"];
+    const inputs = ["survey", "record", "log", "store", "today", "starts"];
     const before = changed.get("say") as Formatter | undefined;
     const otherUnits = before !== undefined && before.system !== this.say.system;
     if (otherUnits || inputs.some((name) => changed.has(name))) this.again(0);
@@ -101,7 +106,13 @@ export abstract class RoundsData extends LitElement {
   private async workOut(): Promise<void> {
     const week = weekSaid(this.read.monday, this.firstDay, this.wholeLog);
     try {
-      const of = { survey: this.survey!, record: this.record, units: this.say.system, week };
+      const of = {
+        survey: this.survey!,
+        record: this.record,
+        units: this.say.system,
+        starts: this.starts,
+        week,
+      };
       const told = await this.compute.ask({ kind: "rounds", of });
       if (told === null) return;
       this.told = told;

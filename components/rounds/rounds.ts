@@ -151,6 +151,10 @@ export class RoundsPlace extends RoundsData {
       choose: (month) => {
         this.month = month;
       },
+      starts: this.starts,
+      chooseStarts: (starts) => {
+        this.starts = starts;
+      },
     });
   }
 

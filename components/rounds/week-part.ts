@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { formatIso } from "../../src/engine/weather/dates.ts";
+import { formatIso, parseIso } from "../../src/engine/weather/dates.ts";
 import type { RoundsWeek } from "../../src/report/week-schema.ts";
 import { minutesSaid } from "../../src/words/en/rounds.ts";
 import { soilWords, weekPage as words } from "../../src/words/en/rounds-page.ts";
@@ -168,6 +168,7 @@ export function weekNotes({ rounds, aloud, explain }: WeekParts): TemplateResult
   return html`${rounds.week.holidays.map(
     (holiday, place) => html`<section class="part">
       <h3 class="ruled">${weekText.holidays} ${holiday.name}</h3>
+      <p class="rest">${weekText.away(parseIso(holiday.from)!, parseIso(holiday.to)!, parseIso(holiday.firstDayBack)!)}</p>
       <ul class="plain-list">${holiday.beds.map(({ id, sentence }) => html`<li>${spoken(aloud[saidOf.holiday(place, id)] ?? [sentence], explain)}</li>`)}</ul>
     </section>`,
   )}

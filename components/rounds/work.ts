@@ -54,16 +54,16 @@ export function carryOut(ask: RoundsAsk): RoundsAnswers[RoundsKind] {
   }
 }
 
-function roundsOf({ survey: document, record, week, units }: RoundsOf): RoundsAnswers["rounds"] {
+function roundsOf({ survey: document, record, week, units, starts }: RoundsOf): RoundsAnswers["rounds"] {
   const read = readSurvey(document);
   if ("faults" in read) return { of: "survey", faults: read.faults.map(told) };
   const { survey } = read;
-  const key = JSON.stringify([survey, record]);
+  const key = JSON.stringify([survey, record, starts]);
   if (lastTable?.key !== key) {
     const given = weatherOf(survey, record);
     if ("faults" in given) return { of: "weather", faults: given.faults.map(told) };
     try {
-      lastTable = { key, worked: workOutRounds(survey, given.record, { notes: given.notes }) };
+      lastTable = { key, worked: workOutRounds(survey, given.record, { notes: given.notes, starts }) };
     } catch (error) {
       const refusals = refusalsOf(
         error,

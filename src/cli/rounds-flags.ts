@@ -1,4 +1,5 @@
 import { parseIso } from "../engine/weather/dates.ts";
+import { usualStarts } from "../report/rounds-starts.ts";
 import type { UnitSystem } from "../units.ts";
 import { roundsRefusals } from "../words/en/rounds-refusals.ts";
 import { FlagReader, parsedFlags } from "./flags.ts";
@@ -16,6 +17,8 @@ export interface RoundsFlags {
   paper: "A4" | "letter";
   /** Of sentences, sheets and calendar. */
   units: UnitSystem;
+  /** Start times of a day that the simple timer has. */
+  starts: number;
   /** Day on which the sheets are made. */
   today: number | null;
   week: WeekFlags | null;
@@ -29,6 +32,7 @@ export interface WeekFlags {
   lastRound: LastRound;
   heat: "cooler" | "usual" | "hotter" | { tmin_c: number; tmax_c: number };
   forecast: readonly { day: number; rain_mm: number; chance: number }[];
+  hotSpell: number | null;
 }
 
 export const lastRounds = ["all", "some", "none", "unknown"] as const;
@@ -44,6 +48,8 @@ const options = {
   heat: { type: "string" },
   temperatures: { type: "string" },
   forecast: { type: "string", multiple: true },
+  "hot-spell": { type: "string" },
+  starts: { type: "string" },
   json: { type: "boolean" },
   ics: { type: "string" },
   html: { type: "string" },
@@ -76,6 +82,7 @@ export function readRoundsFlags(args: readonly string[]): RoundsFlags | null {
   const { paper = "A4" } = values;
   if (paper !== "A4" && paper !== "letter") faults.push(say.paper(paper));
   const units = read.units(values.units);
+  const starts = read.whole("--starts", values.starts ?? String(usualStarts), 1, 8);
   const week = weekFlags(values, faults);
   return read.done({
     survey,
@@ -88,6 +95,7 @@ export function readRoundsFlags(args: readonly string[]): RoundsFlags | null {
     alarm_min,
     paper: paper === "letter" ? "letter" : "A4",
     units,
+    starts,
     today: week?.firstDay ?? null,
     week,
   });
@@ -98,7 +106,15 @@ type Values = ReturnType<typeof parsedFlags<typeof options>>["values"];
 function weekFlags(values: Values, faults: string[]): WeekFlags | null {
   const firstDay = values.week === undefined ? null : parseIso(values.week);
   if (values.week !== undefined && firstDay === null) faults.push(say.week(values.week));
-  const onlyWithWeek = ["log", "level_L", "last-round", "heat", "temperatures", "forecast"] as const;
+  const onlyWithWeek = [
+    "log",
+    "level_L",
+    "last-round",
+    "heat",
+    "temperatures",
+    "forecast",
+    "hot-spell",
+  ] as const;
   if (values.week === undefined)
     for (const flag of onlyWithWeek) if (values[flag] !== undefined) faults.push(say.needsWeek(flag));
   const lastRound = values["last-round"] ?? "unknown";
@@ -106,8 +122,11 @@ function weekFlags(values: Values, faults: string[]): WeekFlags | null {
   const heat = heatOf(values, faults);
   const level_L = levelsOf(values.level_L ?? [], faults);
   const forecast = (values.forecast ?? []).flatMap((text) => forecastOf(text, faults));
+  const hotSpell = values["hot-spell"] === undefined ? null : Number(values["hot-spell"]);
+  if (hotSpell !== null && !(number.test(values["hot-spell"]!) && hotSpell >= 0 && hotSpell <= 1))
+    faults.push(say.hotSpell(values["hot-spell"]!));
   if (firstDay === null || !isLastRound(lastRound)) return null;
-  return { firstDay, log: values.log ?? null, level_L, lastRound, heat, forecast };
+  return { firstDay, log: values.log ?? null, level_L, lastRound, heat, forecast, hotSpell };
 }
 
 function isLastRound(text: string): text is LastRound {

@@ -21,8 +21,8 @@ export function weekAsk(flags: WeekFlags, survey: Survey): WeekAsk {
     else if (level_L > capacity_L) lines.push(roundsRefusals.aboveTank(id, level_L, capacity_L));
   }
   if (lines.length > 0) throw new Refused(lines);
-  const { firstDay, level_L, lastRound, heat, forecast } = flags;
-  return { firstDay, log: entries, level_L, lastRound, heat, forecast };
+  const { firstDay, level_L, lastRound, heat, forecast, hotSpell } = flags;
+  return { firstDay, log: entries, level_L, lastRound, heat, forecast, hotSpell };
 }
 
 /** Waterings of no bed and dips of no tank that the survey has. */

@@ -31,10 +31,11 @@ export function weekLines(
     weekText.leave,
     ...week.beds.flatMap(({ id, leave }) => (leave ? [`  ${bedName(id)}: ${leave.sentence}`] : [])),
     ...tankLines(week, names, say),
-    ...week.holidays.flatMap(({ name, beds }) => [
+    ...week.holidays.flatMap(({ name, from: first, to, firstDayBack, beds }) => [
       "",
       `${weekText.holidays} ${name}`,
       ...beds.map(({ sentence }) => `  ${sentence}`),
+      `  ${weekText.away(parseIso(first)!, parseIso(to)!, parseIso(firstDayBack)!)}`,
     ]),
     ...doneLines(week, bedName, say),
     "",

@@ -19,7 +19,7 @@ function run(flags: RoundsFlags): void {
   const given = readInputs(flags.survey, flags.weather);
   const { survey, record, notes } = given;
   const ask = flags.week && weekAsk(flags.week, survey);
-  const worked = refusing(given, () => workOutRounds(survey, record, { notes }));
+  const worked = refusing(given, () => workOutRounds(survey, record, { notes, starts: flags.starts }));
   const weekWorked = ask && workOutWeek(worked, ask);
   const week = weekWorked ? weekDocument(worked, weekWorked, weekWordsIn(flags.units)) : undefined;
   const madeOn = flags.today === null ? null : formatIso(flags.today);

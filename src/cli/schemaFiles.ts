@@ -2,6 +2,7 @@ import * as z from "zod";
 import { choicesSchema } from "../report/choices-schema.ts";
 import { roundsSchema } from "../report/rounds-schema.ts";
 import { reportSchema } from "../report/schema.ts";
+import { logSchema } from "../survey/schema/log.ts";
 import { siteSchema } from "../survey/schema/site-document.ts";
 import { surveySchema } from "../survey/schema/survey.ts";
 import { subject } from "../words/en/fields.ts";
@@ -13,6 +14,7 @@ export function schemaFiles(): { name: string; text: string }[] {
     schemaFile("grounds-report.schema.json", "Grounds report", reportSchema, null),
     schemaFile("grounds-choices.schema.json", "Grounds choices", choicesSchema, null),
     schemaFile("grounds-rounds.schema.json", "Grounds rounds", roundsSchema, null),
+    schemaFile("grounds-log.schema.json", "Grounds log", logSchema, null),
     schemaFile("grounds-site.schema.json", "Grounds site", siteSchema, subject),
   ];
 }

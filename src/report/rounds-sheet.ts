@@ -36,6 +36,7 @@ export interface SheetWords {
   gauge: string;
   dip(tank: string): string;
   holiday(name: string): string;
+  away(from: string, to: string, firstDayBack: string): string;
   tanks: string;
   ration(row: { fromTank_L: number; fromMains_L: number; short_L: number }): string;
   cautions: string;
@@ -236,9 +237,17 @@ ${days.join("\n")}
 <h2>${text(words.gauge)}</h2>${rain}
 <div class="dips">${week.tanks.map(({ id }) => `<p>${text(words.dip(names.tank(id)))} ${blank}</p>`).join("")}</div>
 <div class="notes">${week.tanks.length > 0 ? `<h2>${text(words.tanks)}</h2>${tankNotes(ask, week)}` : ""}
-${week.holidays.map(({ name, beds }) => `<h2>${text(words.holiday(name))}</h2>${list(beds.map(({ sentence }) => sentence))}`).join("")}</div>
+${week.holidays.map((holiday) => holidayNotes(holiday, words)).join("")}</div>
 ${footer(ask)}
 </section>`;
+}
+
+function holidayNotes(
+  { name, from, to, firstDayBack, beds }: RoundsWeek["holidays"][number],
+  words: SheetWords,
+): string {
+  const lines = list(beds.map(({ sentence }) => sentence));
+  return `<h2>${text(words.holiday(name))}</h2>${lines}<p>${text(words.away(from, to, firstDayBack))}</p>`;
 }
 
 /** Each tank's sentence; below one that is short, who gets what of it, the first first. */

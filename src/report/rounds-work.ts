@@ -9,6 +9,7 @@ import type { WeatherNotes } from "../survey/normals/for-survey.ts";
 import { type Resolved, resolve } from "../survey/resolve.ts";
 import { resolveRounds } from "../survey/resolve-rounds.ts";
 import type { Survey } from "../survey/survey.ts";
+import { usualStarts } from "./rounds-starts.ts";
 
 /** A survey's rounds worked out on a record: what the document, the sheets and the calendar are read from. */
 export interface RoundsWorked {
@@ -20,9 +21,6 @@ export interface RoundsWorked {
   conflicts: readonly Conflict[];
   programme: Programme | null;
 }
-
-/** Start times of a simple tap timer. Common practice. */
-export const usualStarts = 2;
 
 export interface RoundsWorkOptions {
   /** Start times of the timer that the programme of few entries is for. */

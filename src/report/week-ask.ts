@@ -17,6 +17,8 @@ export interface WeekAsk {
   lastRound: LastRound;
   heat: Heat;
   forecast: readonly Forecast[];
+  /** Chance of a hot spell in the week to come, 0–1; left out where none is forecast. */
+  hotSpell?: number | null;
 }
 
 /** The waterings of each bed that the log has before the week, in order; minutes by the bed's flow. */
@@ -107,6 +109,7 @@ export function weekFacts(
   ask: WeekAsk,
   levels: ReadonlyMap<string, number | null>,
 ): WeekFacts {
+  const { hotSpell = null } = ask;
   const lines = lineFlows_L_min(need, levels);
   const flows = need.beds.flatMap((bed): [string, number][] => {
     const tap = need.site.taps.find(({ id }) => id === bed.rounds.tap);
@@ -121,6 +124,13 @@ export function weekFacts(
     gauge: gaugeFromLog(ask),
     forecast: ask.forecast,
     heat: heatFactor(ask.heat, need.ready.weather, ask.firstDay),
+    hotSpell:
+      hotSpell === null
+        ? null
+        : {
+            heat: heatFactor("hotter", need.ready.weather, ask.firstDay),
+            chance: hotSpell,
+          },
     given: givenFromLog(need, ask),
     lastRound: ask.lastRound,
     flow_L_min: new Map(flows),

@@ -150,6 +150,12 @@ export const weekSchema = z
       .enum(["all", "some", "none", "unknown"])
       .describe("What was done of the last round, as said"),
     heatFactor: amount("What the usual evaporation is multiplied by"),
+    hotSpell: z
+      .number()
+      .min(0)
+      .max(1)
+      .nullable()
+      .describe("Chance of a hot spell in the week, as forecast; null where none is"),
     order: z
       .array(z.strictObject({ id: words("Id of the bed"), ...reason }).describe("A bed's place"))
       .describe("Who goes first when water is short"),

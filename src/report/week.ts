@@ -43,6 +43,7 @@ export function weekDocument(worked: RoundsWorked, week: WeekWorked, words: Week
     to: formatIso(ask.firstDay + 6),
     lastRound: ask.lastRound,
     heatFactor: facts.heat,
+    hotSpell: ask.hotSpell ?? null,
     order: week.order.map(({ id, reason }) => ({ id, code: reason, sentence: words.order(reason) })),
     beds: week.beds.map((bed) => bedRow(worked, week, bed, words)),
     tanks: week.tanks.map((tank) => tankRow(tank, words, tankNames.get(tank.id) ?? tank.id)),

@@ -11,7 +11,7 @@ import { roundsRequestWords as words } from "../words/en/rounds-request.ts";
 import type { Read } from "./parts.ts";
 import type { Fault } from "./problem.ts";
 
-const members = ["from", "log", "level_L", "lastRound", "heat", "temperatures", "forecast"];
+const members = ["from", "log", "level_L", "lastRound", "heat", "temperatures", "forecast", "hotSpell"];
 const answers = ["all", "some", "none", "unknown"] as const;
 const heats = ["cooler", "usual", "hotter"] as const;
 const mostForecasts = 30;
@@ -37,8 +37,11 @@ export function readWeek(week: unknown, { tanks }: Survey): Read<WeekAsk> {
   const log = logOf(week.log ?? null, fault);
   const level_L = levelsOf(week.level_L ?? {}, tanks, fault);
   const forecast = forecastsOf(week.forecast ?? [], fault);
-  if (faults.length > 0 || firstDay === null || !lastRound) return { ok: false, faults };
-  return { ok: true, value: { firstDay, log, level_L, lastRound, heat, forecast } };
+  const { hotSpell = null } = week;
+  const isChance = hotSpell === null || isBetween(hotSpell, 0, 1);
+  if (!isChance) fault("hotSpell", words.hotSpell(shown(hotSpell)));
+  if (faults.length > 0 || firstDay === null || !lastRound || !isChance) return { ok: false, faults };
+  return { ok: true, value: { firstDay, log, level_L, lastRound, heat, forecast, hotSpell } };
 }
 
 type Tell = (field: string, sentence: string) => void;

@@ -74,6 +74,46 @@ test("a week's round goes from five entries to a printed sheet, a calendar and a
   expect(csv!.split("\n")).toHaveLength(12 * 8 + 2);
 });
 
+test("inches and gallons are said and printed where they are asked for, and the document stays SI", () => {
+  const sheet = inFolder("us.html");
+  const calendar = inFolder("us.ics");
+  const week = ["--week", "2026-07-20", "--level_L", "yard-tank=900", "--hot-spell", "0.7"];
+  const us = rounds(
+    ...demo,
+    ...week,
+    "--units",
+    "us",
+    "--html",
+    sheet,
+    "--ics",
+    calendar,
+    "--paper",
+    "letter",
+  );
+  expect(us.status).toBe(0);
+  const html = readFileSync(sheet, "utf8");
+  const ics = readFileSync(calendar, "utf8").replaceAll(/\r\n /g, "");
+  for (const text of [us.stdout, html]) {
+    expect(text).toMatch(/\d gal/);
+    expect(text).toMatch(/\d in are missing/);
+    expect(text.replaceAll(/ (mm|L)\/?(min)? \(/g, "")).not.toMatch(/\d (mm|L)\b(?! \()/);
+  }
+  expect(ics).toMatch(/DESCRIPTION:[\d\\,]+ gal/);
+  const document = roundsSchema.parse(JSON.parse(rounds(...demo, ...week, "--units", "us", "--json").stdout));
+  expect(document.week!.hotSpell).toBe(0.7);
+  expect(document.week!.tanks.find(({ id }) => id === "yard-tank")!.level_L).toBe(900);
+});
+
+test("on paper what was assumed has names, and minutes their working", () => {
+  const sheet = inFolder("notes.html");
+  rounds(...demo, "--month", "7", "--html", sheet);
+  const html = readFileSync(sheet, "utf8");
+  const notes = html.slice(html.indexOf("How it was worked out"));
+  expect(notes).toMatch(/Oval: .*mm ÷ .* × .*m² ÷ .*L\/min = .*min, so \d+/);
+  expect(notes).toMatch(/<b>Orchard\.<\/b> .*Efficiency: 90 %/);
+  expect(notes).not.toMatch(/beds\[|_m\b|_mm\b/);
+});
+
 describe("what is refused has exit status 2, a line a fault, and nothing written", () => {
   const never = inFolder("never.html");
   test.each([
@@ -89,6 +129,12 @@ describe("what is refused has exit status 2, a line a fault, and nothing written
       [/pond/, /5000 L/],
     ],
     [[...demo, "--colour"], [/^--colour: /]],
+    [
+      [...demo, "--units", "feet", "--starts", "0"],
+      [/^--units: /, /^--starts: /],
+    ],
+    [[...demo, "--week", "2026-07-06", "--hot-spell", "2"], [/^--hot-spell: /]],
+    [[...demo, "--hot-spell", "0.5"], [/^--hot-spell: /]],
     [[], [/one survey/]],
   ])("%j", (args, lines) => {
     const { status, stderr, stdout } = rounds(...args, "--html", never);

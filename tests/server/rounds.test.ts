@@ -55,6 +55,7 @@ test("with a week's facts it gives the week's round", async () => {
     log: "date,kind,id,minutes\n2026-07-04,watering,oval,200\n",
     level_L: { "yard-tank": 900 },
     heat: "hotter",
+    hotSpell: 0.4,
     forecast: [{ date: "2026-07-08", rain_mm: 12, chance: 0.6 }],
   };
   const document = roundsSchema.parse(await (await post({ survey, weather, week })).json());
@@ -78,6 +79,7 @@ describe("a request that is not understood is refused with every fault", () => {
           heat: "warm",
           temperatures: { tmin_c: 30, tmax_c: 10 },
           forecast: [{}],
+          hotSpell: 2,
         },
       },
       [
@@ -88,6 +90,7 @@ describe("a request that is not understood is refused with every fault", () => {
         "week.level_L.pond",
         "week.level_L.yard-tank",
         "week.forecast[0]",
+        "week.hotSpell",
       ],
     ],
     [

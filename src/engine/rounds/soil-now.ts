@@ -31,6 +31,8 @@ export interface WeekWeather {
   forecast: readonly Forecast[];
   /** Multiplies ET0 of the last seven days and of the week to come. */
   heat: number;
+  /** A hot spell that somebody forecasts for the week to come, with its chance, 0–1; null where nobody does. */
+  hotSpell: { heat: number; chance: number } | null;
 }
 
 /** The days about a week as one of the record's years has them, with what is known put in. */
@@ -55,10 +57,17 @@ export function membersOf(weather: WeatherSeries, week: WeekWeather): Member[] {
     for (const reading of week.gauge) takeGauge(reading, week.firstDay - lookBack_days, rain_mm);
     for (const rain of week.forecast)
       takeForecast(rain, week.firstDay - lookBack_days, rain_mm, (k + 0.5) / places.length);
-    const heat = Float64Array.from(rain_mm, (_, i) =>
-      i >= lookBack_days - heat_days && i < lookBack_days + heat_days ? week.heat : 1,
-    );
-    return { at, rain_mm, heat };
+    return { at, rain_mm, heat: heatOf(week, (k + 0.5) / places.length) };
+  });
+}
+
+/** What ET0 is multiplied by: a forecast hot spell comes in as many of the years as its chance says. */
+function heatOf({ heat, hotSpell }: WeekWeather, rank: number): Float64Array {
+  const isHot = hotSpell !== null && (rank + 0.5) % 1 < hotSpell.chance;
+  const ahead = isHot ? Math.max(heat, hotSpell.heat) : heat;
+  return Float64Array.from({ length: span_days }, (_, i) => {
+    if (i < lookBack_days - heat_days || i >= lookBack_days + heat_days) return 1;
+    return i < lookBack_days ? heat : ahead;
   });
 }
 

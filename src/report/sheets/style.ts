@@ -56,7 +56,7 @@ tr { break-inside: avoid; }
 .week th { border-bottom-width: 0.4pt; }
 .dips { columns: 2; column-gap: 8mm; }
 .dips p { break-inside: avoid; white-space: nowrap; font-size: 12pt; }
-.notes li { font-size: 12pt; line-height: 1.22; }
+.notes p, .notes li { font-size: 12pt; line-height: 1.22; }
 .number { white-space: nowrap; }
 .card svg { float: right; margin: 0 0 2mm 4mm; }
 .place { float: right; width: 50mm; height: 34mm; border: 0.4pt dashed #000; margin: 0 0 2mm 4mm; padding: 2mm; font-size: 10pt; }

@@ -73,6 +73,12 @@ export const roundsDescription: DescribeRouteOptions = {
           },
           description: "Rain that is forecast, with its chance",
         },
+        hotSpell: {
+          type: ["number", "null"],
+          minimum: 0,
+          maximum: 1,
+          description: "Chance of a hot spell in the week, where one is forecast",
+        },
       },
     },
   }),

@@ -47,4 +47,7 @@ export const logEntry = z
 
 export type LogEntry = z.infer<typeof logEntry>;
 
+/** A log as a list of its entries, as the site document keeps it. */
+export const logSchema = z.array(logEntry).describe("A log of watering, rain and dips");
+
 export const mostLogEntries = 200_000;

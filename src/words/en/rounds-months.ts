@@ -13,7 +13,15 @@ export const monthsPage = {
   headline: (month: number, litres: Slot, most: boolean) =>
     said`${monthNames[month - 1]!} asks ${litres} in a middle year${most ? ", more than any other month" : ""}.`,
   month: "Month",
-  head: ["Bed", "When", "How long", "Each time", "In the month", "Wets down to", "Left out after rain of"],
+  head: [
+    "Bed",
+    "When",
+    "How long",
+    "Each time, and its depth for the roots",
+    "In the month",
+    "Wets down to",
+    "Left out after rain of",
+  ],
   dryRow: "in a dry year",
   none: "nothing",
   cm: (wetted_m: number, say: Formatter) =>
@@ -31,6 +39,7 @@ export const monthsPage = {
   programme: "For a simple timer",
   programmeSays: (starts: number, days: readonly string[]) =>
     `${starts === 1 ? "One start time" : `${count(starts)} start times, each with an equal part of the minutes`}, on ${days.length === 7 ? "every day" : allOf(days.map((day) => dayNames[day]!))}, the same for all beds; turn the seasonal percentage at the head of each month.`,
+  starts: "Start times that the timer has",
   programmeHead: ["Bed", "Minutes at 100 %", "Water beside need", "Stress beside need"],
   percent: "Seasonal percentage",
   over: (share: number) => `${share >= 0 ? "+" : "−"}${Math.abs(Math.round(100 * share))} %`,

@@ -55,7 +55,7 @@ export const mondayWords = {
   tmax: "Days",
   degrees: "°C",
   forecast: "Forecast",
-  forecasts: { none: "nothing sure", rain: "rain" },
+  forecasts: { none: "nothing sure", rain: "rain", hot: "a hot spell" },
   forecastDay: "On",
   forecastRain: "How much",
   chance: "How likely",

@@ -14,6 +14,8 @@ export const roundsRefusals = {
   level: (found: string) => `--level_L: A tank’s id and its litres, as hall-tank=5200. You entered ${found}.`,
   forecast: (found: string) =>
     `--forecast: A day, its rain in mm and the chance of it, as 2026-01-07=12@0.6. You entered ${found}.`,
+  hotSpell: (found: string) =>
+    `--hot-spell: The chance of a hot spell must be a number from 0 to 1. You entered ${found}.`,
   alarm: (found: string) => `--alarm: Whole minutes before a watering, from 0 to 1440. You entered ${found}.`,
   paper: (found: string) => `--paper: The paper must be A4 or letter. You entered ${found}.`,
   noTank: (id: string, known: readonly string[]) =>

@@ -17,5 +17,7 @@ export const roundsRequestWords = {
     `The level must be at most the tank’s capacity, ${capacity_L} L. You entered ${found}.`,
   oneOf: (known: readonly string[], found: string) => `This must be ${oneOf(known)}. You entered ${found}.`,
   temperatures: "The temperatures must be tmin_c and tmax_c in °C, from -60 to 60, the lowest first.",
+  hotSpell: (found: string) =>
+    `The chance of a hot spell must be a number from 0 to 1. You entered ${found}.`,
   forecast: "A forecast must be a date, its rain_mm from 0 to 2,000 and its chance from 0 to 1.",
 } as const;

@@ -45,6 +45,8 @@ export function sheetWordsIn(units: UnitSystem) {
     gauge: `Rain in the gauge (${say.rainUnit})`,
     dip: (tank: string) => `Dip of ${tank} (${say.volumeUnit} or ${say.lengthUnit}):`,
     holiday: (name: string) => `Before you go: ${name}`,
+    away: (from: string, to: string, back: string) =>
+      weekText.away(parseIso(from)!, parseIso(to)!, parseIso(back)!),
     tanks: "Tanks",
     ration: (row: Parameters<typeof weekText.ration>[0]) => weekText.ration(row, say),
     cautions: "Bear in mind",

@@ -231,6 +231,8 @@ export const weekText = {
       ...(short_L >= 1 ? [`${litres(short_L)} short`] : []),
     ].join(", "),
   holidays: "Before you go:",
+  away: (from: number, to: number, back: number) =>
+    `Nobody waters from ${dayWords(from)} to ${dayWords(to)}. First day back, ${dayWords(back)}: dig a finger deep at each of these beds, and water first what is dry.`,
   done: "Planned and done:",
   doneRow: (planned_L: number, done_L: number, { litres }: RoundAmounts) =>
     `planned ${litres(planned_L)}, done ${litres(done_L)}`,

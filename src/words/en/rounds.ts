@@ -154,6 +154,8 @@ export const roundsText = {
     "  --last-round all|some|none|unknown   what was done of the last round, where the log is silent",
     "  --heat cooler|usual|hotter or --temperatures MIN,MAX   the week’s heat",
     "  --forecast DATE=MM@CHANCE   rain that is forecast, its chance from 0 to 1",
+    "  --hot-spell CHANCE      a hot spell that is forecast for the week, its chance from 0 to 1",
+    "  --starts N              start times of a day that a simple timer has, 2 unless said",
     "  --json                  the document on standard output",
     "  --ics FILE [--alarm MINUTES]   a calendar file of the month or week",
     "  --html FILE [--paper A4|letter]   sheets to print",

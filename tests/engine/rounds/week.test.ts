@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { lookBack_days } from "../../../src/engine/rounds/soil-now.ts";
 import { parseIso } from "../../../src/engine/weather/dates.ts";
 import { roundsDocument } from "../../../src/report/rounds.ts";
 import { roundsSchema } from "../../../src/report/rounds-schema.ts";
@@ -63,6 +64,28 @@ describe("the soil as the week begins", () => {
     expect(week("hotter")).toBeGreaterThan(week("usual"));
     expect(week("cooler")).toBeLessThan(week("usual"));
     expect(week({ tmin_c: 16, tmax_c: 34 })).toBeGreaterThan(week({ tmin_c: 11, tmax_c: 18 }));
+  });
+});
+
+describe("a hot spell that is forecast", () => {
+  const missingOn = (hotSpell: number | null) => {
+    const { waterings } = bedOf("oval", asked("2026-07-06", { hotSpell, lastRound: "none" }));
+    return waterings.at(-1)!.ofSoils_mm.reduce((sum, mm) => sum + mm, 0);
+  };
+
+  test("leaves the soil of the first morning as it is, and dries it after", () => {
+    const now = (hotSpell: number | null) => bedOf("oval", asked("2026-07-06", { hotSpell })).depletion_mm;
+    expect(now(1)).toEqual(now(null));
+    expect(missingOn(1)).toBeGreaterThan(missingOn(null));
+  });
+
+  test("counts in as many of the years as its chance says", () => {
+    const hot = (hotSpell: number) =>
+      workOutWeek(worked, asked("2026-07-06", { hotSpell })).round.members.filter(
+        ({ heat }) => heat[lookBack_days]! > 1,
+      ).length;
+    const { length } = workOutWeek(worked, asked("2026-07-06")).round.members;
+    expect([hot(0), hot(0.5), hot(1)]).toEqual([0, Math.round(length / 2), length]);
   });
 });
 
@@ -184,6 +207,8 @@ test("a holiday by hand has its last soak, its visit, and the day back", () => {
   expect(quad.soakDay).toBe(parseIso("2026-07-24"));
   expect(quad.visitByDay).toBeGreaterThanOrEqual(away.fromDay);
   expect(quad.visitByDay).toBeLessThan(away.toDay);
+  // somebody is there from 7 to 10
+  expect(quad.soak.minutes).toBeLessThanOrEqual(180);
   expect(away.beds.map(({ id }) => id)).not.toContain("oval");
 });
 

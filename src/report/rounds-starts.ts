@@ -1,0 +1,2 @@
+/** Start times of a simple tap timer. Common practice. */
+export const usualStarts = 2;
