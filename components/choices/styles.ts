@@ -210,7 +210,7 @@ export const choicesStyles = css`
   }
   .opens {
     display: inline;
-    margin: 0;
+    margin: -0.15rem 0;
     padding: 0.15rem 0;
     border: 0;
     background: none;
@@ -225,6 +225,11 @@ export const choicesStyles = css`
   }
   .scroll {
     container-type: inline-size;
+  }
+  .scroll caption {
+    position: sticky;
+    left: 0;
+    max-width: 100cqi;
   }
   .ruled td {
     white-space: nowrap;

@@ -20,7 +20,8 @@ export class WorkingPlace extends AnsweredPlace {
   /** What was found at an address; null where it leads nowhere. */
   declare private shown: { at: string; units: string; of: AnswerView; working: Working | null } | null;
 
-  private asked = "";
+  /** What was asked for last, and of which answer: a figure under way is not asked for twice. */
+  private asked: { key: string; of: AnswerView } | null = null;
 
   static override styles = [
     ...AnsweredPlace.styles,
@@ -62,14 +63,14 @@ export class WorkingPlace extends AnsweredPlace {
     if (model.worked.is !== "ready" || !view) return;
     if (this.shown?.of === view && this.shown.at === rest && this.shown.units === units) return;
     const key = `${rest} ${units}`;
-    if (this.asked === key && this.shown?.of === view) return;
-    this.asked = key;
+    if (this.asked?.key === key && this.asked.of === view) return;
+    this.asked = { key, of: view };
     void this.find(rest, units, view, key);
   }
 
   private async find(at: string, units: string, of: AnswerView, key: string): Promise<void> {
     const working = await this.explain(at).catch(() => null);
-    if (this.asked === key) this.shown = { at, units, of, working };
+    if (this.asked?.key === key && this.asked.of === of) this.shown = { at, units, of, working };
   }
 
   protected override sheet() {
