@@ -19,6 +19,11 @@ export interface AxeRules {
   without?: readonly string[];
 }
 
+/** What the dark can break that the light at the same width does not: colours, and nothing else. */
+export function rulesIn(colorScheme: "light" | "dark"): AxeRules {
+  return colorScheme === "dark" ? { only: ["color-contrast"] } : {};
+}
+
 /** What axe finds on the page as it stands, a line for each rule that is broken. */
 export async function faultsByAxe(page: Page, { only, without = [] }: AxeRules = {}): Promise<string[]> {
   if (!(await page.evaluate(() => window.axe !== undefined))) await page.evaluate(script);

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
-import { faultsByAxe } from "../helpers/axe.ts";
+import { faultsByAxe, rulesIn } from "../helpers/axe.ts";
 import { launchBrowser } from "../helpers/browser.ts";
 import type { Harness } from "../helpers/harness.ts";
 import { roundsHarness } from "../helpers/rounds-harness.ts";
@@ -203,8 +203,7 @@ describe.each(["week", "months", "paper", "log"])("the sheet “%s”", (part) =
       for (const width of [1280, 360]) {
         const page = await open(`part=${part}`, { colorScheme, viewport: { width, height: 900 } });
         await page.waitForTimeout(500);
-        const rules = colorScheme === "dark" ? { only: ["color-contrast"] } : {};
-        expect(await faultsByAxe(page, rules)).toEqual([]);
+        expect(await faultsByAxe(page, rulesIn(colorScheme))).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
         await context?.close();
       }
