@@ -4,11 +4,16 @@ import type { Survey } from "../../src/survey/survey.ts";
 import { weekdays } from "../../src/survey/words.ts";
 import { shortDayNames } from "../../src/words/en/rounds.ts";
 import { ruleWords as words } from "../../src/words/en/rounds-tanks.ts";
+import { saidOf, type WeekSaidAloud } from "../../src/words/rounds-said.ts";
+import type { Explain } from "../figure/figure.ts";
+import { spoken } from "./figures.ts";
 import { coolWindows, withHours, withoutRestriction, withRestriction } from "./hours.ts";
 
 export interface RuleParts {
   survey: Survey;
   rounds: GroundsRounds;
+  aloud: WeekSaidAloud;
+  explain: Explain | undefined;
   firstDay: number;
   /** What is wrong with a restriction being added. */
   error: string;
@@ -18,7 +23,7 @@ export interface RuleParts {
 
 /** Hours, restrictions and absences as the survey has them, and where they stand against the need. */
 export function rulesPart(parts: RuleParts): TemplateResult {
-  const { survey, rounds } = parts;
+  const { survey, rounds, aloud, explain } = parts;
   const { conflicts } = rounds;
   const absences = survey.site.absences ?? [];
   return html`<section class="part">
@@ -33,7 +38,10 @@ export function rulesPart(parts: RuleParts): TemplateResult {
     ${
       conflicts.length > 0
         ? html`<h4 class="small-head">${words.conflicts}</h4>
-            <ul class="plain-list">${conflicts.map(({ sentence }) => html`<li>${sentence}</li>`)}</ul>`
+            <ul class="plain-list">${conflicts.map(
+              ({ id, month, sentence }) =>
+                html`<li>${spoken(aloud[saidOf.conflict(id, month - 1)] ?? [sentence], explain)}</li>`,
+            )}</ul>`
         : nothing
     }
   </section>`;

@@ -44,7 +44,16 @@ export function weekSheet(parts: WeekSheetParts): TemplateResult {
     print: parts.print,
   };
   const tanks = { week: rounds.week, aloud, explain, survey, beds, say, width, change };
-  const rules = { survey, rounds, firstDay, error: parts.refused, change, refuse: parts.refuse };
+  const rules = {
+    survey,
+    rounds,
+    aloud,
+    explain,
+    firstDay,
+    error: parts.refused,
+    change,
+    refuse: parts.refuse,
+  };
   return html`<div class="spread">
     ${mondayPart({ ...parts.monday, survey, firstDay, say })}
     <div class="measured-sheet" aria-busy=${parts.busy}>

@@ -4,7 +4,7 @@ import { explainRound } from "../../src/explain/rounds/explain-round.ts";
 import { plainSay } from "../../src/explain/say.ts";
 import { readLog } from "../../src/files/log.ts";
 import { readRecord } from "../../src/files/record.ts";
-import { roundsDocument } from "../../src/report/rounds.ts";
+import { namesOf, roundsDocument } from "../../src/report/rounds.ts";
 import { type RoundsWorked, workOutRounds } from "../../src/report/rounds-work.ts";
 import { weekDocument } from "../../src/report/week.ts";
 import { type WeekWorked, workOutWeek } from "../../src/report/week-work.ts";
@@ -16,7 +16,7 @@ import type { UnitSystem } from "../../src/units.ts";
 import { faultWords } from "../../src/words/en/faults.ts";
 import { refusalsOf } from "../../src/words/en/refusals.ts";
 import { roundsWords } from "../../src/words/en/rounds.ts";
-import { weekWordsIn } from "../../src/words/rounds-said.ts";
+import { conflictsAloud, weekWordsIn } from "../../src/words/rounds-said.ts";
 import type {
   RoundsAnswers,
   RoundsAsk,
@@ -80,7 +80,8 @@ function roundsOf({ survey: document, record, week, units, starts }: RoundsOf): 
   const madeOn = formatIso(week.firstDay);
   const rounds = { ...roundsDocument(worked, roundsWords, { madeOn, week: weekDone }), week: weekDone };
   kept = { units, worked, week: weekWorked, document: rounds };
-  return { rounds, aloud: words.aloud };
+  const aloud = { ...words.aloud, ...conflictsAloud(worked.conflicts, namesOf(worked)) };
+  return { rounds, aloud };
 }
 
 /** Entries of beds and tanks that the survey no longer has stay in the log and count for nothing here. */

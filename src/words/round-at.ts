@@ -31,6 +31,8 @@ export const roundAt = {
   /** All beds' water of a month. */
   months: (month: number, isDry = false) => `round/months/${monthPart(month, isDry)}`,
   rounding: (bed: string, what: "water" | "stress") => `round/rounding/${bed}/${what}`,
+  /** What the rules cost a bed in a month. */
+  conflict: (bed: string, month: number) => `round/conflict/${bed}/${two(month + 1)}`,
   percent: (month: number) => `round/percent/${two(month + 1)}`,
   timer: (bed: string, what: "minutes" | "water" | "stress") => `round/timer/${bed}/${what}`,
   /** Water missing from a bed's roots as the week begins. */

@@ -91,6 +91,10 @@ const shown: [string, number][] = [
       [roundAt.away(place, id, "lasts"), lasts_days.low],
     ]),
   ),
+  ...document.conflicts.map(({ id, month, stressDays_year }): [string, number] => [
+    roundAt.conflict(id, month - 1),
+    stressDays_year,
+  ]),
   [roundAt.lastWeek("oval"), 33_000],
   [roundAt.done("oval", "2026-07"), 33_000],
 ];

@@ -13,6 +13,9 @@ export interface Conflict {
   month: number;
   /** Days with Ks below 1 that the rules bring, mean a year. */
   stressDays: number;
+  /** Days of stress with the rules, and watered on any day. */
+  bound: number;
+  free: number;
   against: readonly Against[];
 }
 
@@ -32,8 +35,9 @@ export function conflictsOf(need: RoundsNeed): Conflict[] {
     const unbound = needByMonth(grown, free, need.years, scratch);
     return Array.from({ length: 12 }, (_, month): Conflict => {
       const bound = meanOfMonth(kept.stressDays, all, month);
-      const stressDays = bound - meanOfMonth(unbound.stressDays, all, month);
-      return { bed: grown.bed.id, month, stressDays, against: againstOf(need, bed, month) };
+      const atLiberty = meanOfMonth(unbound.stressDays, all, month);
+      const against = againstOf(need, bed, month);
+      return { bed: grown.bed.id, month, stressDays: bound - atLiberty, bound, free: atLiberty, against };
     }).filter(({ stressDays, against }) => stressDays >= leastStress && against.length > 0);
   });
 }

@@ -5,7 +5,7 @@ import type { RoundBook } from "./book.ts";
 import { cycles, interval, leaveAfter, soak, wetted } from "./month-days.ts";
 import { type MonthRow, monthRow } from "./month-row.ts";
 import { askedDepth, litres, minutes, monthLitres, net } from "./month-water.ts";
-import { rounding } from "./rounding.ts";
+import { conflict, rounding } from "./rounding.ts";
 import { runFigure } from "./run.ts";
 import { soilNow, soilOfYear, soilOnDay } from "./soil.ts";
 import { daysOfWater, givesThisWeek, keepsAll, rationOf } from "./tank.ts";
@@ -52,6 +52,10 @@ const kinds: Readonly<Record<string, Open>> = {
   },
   rounding: (book, [id = "", what]) =>
     what === "water" || what === "stress" ? rounding(book, id, what) : null,
+  conflict: (book, [id = "", when = ""]) => {
+    const read = monthOf(when);
+    return read && conflict(book, id, read.month);
+  },
   percent: (book, [when = ""]) => {
     const read = monthOf(when);
     return read && percentOf(book, read.month);

@@ -34,6 +34,22 @@ export function rounding(book: RoundBook, id: string, what: "water" | "stress"):
   return sheet.done(at, roundTitles.stress(nameOf(book, id)));
 }
 
+/** What the rules cost a bed in a month, beside watering on any day. */
+export function conflict(book: RoundBook, id: string, month: number): Working | null {
+  const found = book.worked.conflicts.find((one) => one.bed === id && one.month === month);
+  if (!found) return null;
+  const { sheet, at } = pageOf(book, roundAt.conflict(id, month));
+  sheet.step(
+    "stressByRules",
+    {
+      stressRules: workedOut(found.bound, roundSources.needRun),
+      stressFree: workedOut(found.free, roundSources.freeRun),
+    },
+    found.stressDays,
+  );
+  return sheet.done(at, roundTitles.conflict(nameOf(book, id), month));
+}
+
 function sumOfYear(sums: Float64Array, k: number): number {
   let total = 0;
   for (let month = 0; month < 12; month++) total += sums[12 * k + month]!;

@@ -62,6 +62,12 @@ export const roundsTerms = {
   stressNeedYear: term("stressed to need", "days of stress when watered to need, a year", "days"),
   stressYears: term("stressed", "days of stress of all years", "days"),
   stressNeed: term("stressed to need", "days of stress of all years when watered to need", "days"),
+  stressRules: term(
+    "with rules",
+    "days of stress in the month on the days that rules leave, mean a year",
+    "days",
+  ),
+  stressFree: term("without", "days of stress in the month when watered on any day, mean a year", "days"),
   stressMore: term("more stress", "days of stress beyond need’s, a year", "days"),
 
   // timers

@@ -160,7 +160,7 @@ function tankSentence(
 ): Sentence {
   if (level_L === null || daysLeft === null || rationed === null)
     return said`${name} was not dipped: dip it, and enter the ${say.volumeWord}.`;
-  const lasts = said`${name} holds ${say.litres(level_L)}. ${daysSentence(id, daysLeft)}.`;
+  const lasts = said`${name} holds ${{ at: roundAt.tank(id, "gives"), text: say.litres(level_L) }}. ${daysSentence(id, daysLeft)}.`;
   const { mainsToKeepAll_L } = rationed;
   if (mainsToKeepAll_L < 1) return said`${lasts} It is enough for this week’s round.`;
   const short: Slot = { at: roundAt.tank(id, "keep"), text: say.litres(mainsToKeepAll_L) };

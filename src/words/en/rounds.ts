@@ -1,6 +1,7 @@
 /** Sentences of the rounds: cautions, conflicts, and the month table as it is printed in a terminal. */
 import type { Conflict } from "../../engine/rounds/conflicts.ts";
 import type { UnitSystem } from "../../units.ts";
+import { roundAt } from "../round-at.ts";
 import { said, textOf } from "../said.ts";
 import { cautionSentence } from "./cautions.ts";
 import { count } from "./count.ts";
@@ -72,12 +73,16 @@ interface Names {
 }
 
 /** What rules that are kept cost a bed. */
-export function conflictSentence({ bed, month, stressDays, against }: Conflict, names: Names): string {
+export function conflictSaid({ bed, month, stressDays, against }: Conflict, names: Names): Sentence {
   const rules = against.map((rule) =>
     typeof rule === "string" ? againstWords[rule]! : `“${names.restriction(rule.restriction)}”`,
   );
   const days = Math.max(1, Math.round(stressDays));
-  return `${names.bed(bed)} in ${monthNames[month]!}: ${allOf(rules)} cost it about ${count(days)} ${days === 1 ? "day" : "days"} of stress a year. The rules are kept; the plants give.`;
+  const cost: Slot = {
+    at: roundAt.conflict(bed, month),
+    text: `${count(days)} ${days === 1 ? "day" : "days"}`,
+  };
+  return said`${names.bed(bed)} in ${monthNames[month]!}: ${allOf(rules)} cost it about ${cost} of stress a year. The rules are kept; the plants give.`;
 }
 
 const ordinals = ["", "1st", "2nd", "3rd", "4th", "5th"];
@@ -126,7 +131,10 @@ function ordinal(date: number): string {
   return `${date}${ending}`;
 }
 
-export const roundsWords = { caution: roundCaution, conflict: conflictSentence };
+export const roundsWords = {
+  caution: roundCaution,
+  conflict: (conflict: Conflict, names: Names) => textOf(conflictSaid(conflict, names)),
+};
 
 /** Words of the command's output for people. */
 export const roundsText = {

@@ -132,6 +132,7 @@ export const roundsFormulas = {
     "whole minutes on fixed days beside need on the very day",
     ours,
   ),
+  stressByRules: f("stressMore", "{stressRules} − {stressFree}", "what the rules bring", ours),
   overLitres: f(
     "over",
     "{given_L} ÷ {need_L} − 1",
