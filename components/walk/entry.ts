@@ -1,6 +1,6 @@
 import { type How, writeHow } from "../../src/survey/measuring/how.ts";
 import { paceSlots } from "../../src/survey/measuring/pacing.ts";
-import type { Outcome, Slot } from "../../src/survey/measuring/way.ts";
+import { type Outcome, type Slot, slotAt } from "../../src/survey/measuring/way.ts";
 import { wayOf } from "../../src/survey/measuring/ways.ts";
 import { workOut } from "../../src/survey/measuring/work-out.ts";
 import type { UnitSystem } from "../../src/units.ts";
@@ -109,7 +109,7 @@ export function readEntry({ paced, terms }: Entry, typed: TypedIn): EntryRead {
     slots.map((slot, s) => {
       const before = readings.length;
       (texts[s] ?? []).forEach((text, place) => {
-        const read = readText(text, slot, typed);
+        const read = readText(text, slotAt(slot, place), typed);
         if (typeof read === "number") readings.push(read);
         else if (read !== null) wrong.push({ term, slot: s, place, why: read.wrong });
       });

@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing } from "lit";
 import { ifDefined } from "lit/directives/if-defined.js";
 import { live } from "lit/directives/live.js";
 import { paceSlots } from "../../src/survey/measuring/pacing.ts";
-import type { Slot } from "../../src/survey/measuring/way.ts";
+import { type Slot, slotAt } from "../../src/survey/measuring/way.ts";
 import { wayOf } from "../../src/survey/measuring/ways.ts";
 import { shownUnit } from "../../src/units.ts";
 import { codeAnswers } from "../../src/words/en/walk-aids.ts";
@@ -107,19 +107,19 @@ export class WalkForm extends LitElement {
         const r = row * names.length + k;
         const said = measureWords.readingOf(name, row + 1);
         return html`<span class="part"><span class="hint" aria-hidden="true">${name}</span>
-          ${this.cell(slot, s, r, texts[r] ?? "", said, true)}</span>`;
+          ${this.cell(slot, s, r, texts[r] ?? "", said)}</span>`;
       })}
     </div>`;
   }
 
-  private cell(slot: Slot, s: number, r: number, text: string, name?: string, isMixed = false) {
+  private cell(row: Slot, s: number, r: number, text: string, name?: string) {
+    const slot = slotAt(row, r);
     const { unit, isShare } = fieldUnit(slot);
     const shown = isShare ? "%" : slot.unit === "mL" || slot.unit === "°" ? slot.unit : unit;
     const own = /\p{L}|%|°|′|″/u.test(text);
     const isWrong =
       typeof readText(text, slot, this.typed) === "object" && readText(text, slot, this.typed) !== null;
-    const said =
-      shown === "" || isMixed ? "" : shownUnit(shown as Parameters<typeof shownUnit>[0], this.typed.system);
+    const said = shown === "" ? "" : shownUnit(shown as Parameters<typeof shownUnit>[0], this.typed.system);
     return html`<span class="cell">
       <input
         id="b${s}-${r}"
@@ -162,7 +162,7 @@ export class WalkForm extends LitElement {
 
   private errors(slot: Slot, s: number, texts: readonly string[]) {
     const wrong = texts
-      .map((text) => readText(text, slot, this.typed))
+      .map((text, place) => readText(text, slotAt(slot, place), this.typed))
       .find((read) => typeof read === "object" && read !== null);
     return wrong && typeof wrong === "object"
       ? html`<p class="wrong" id="e${s}">${measureWords[wrong.wrong]}</p>`

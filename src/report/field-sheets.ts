@@ -112,11 +112,22 @@ ${lines.map((line) => `<p class="head">${blank(line)}</p>`).join("\n")}
 function table(way: string, slots: readonly Slot[], words: FieldSheetWords): string {
   const rows = slots.map((slot) => {
     const cells = slot.list ? inARow : slot.by ? repeats : 1;
-    const unit = slot.unit === "count" || slot.unit === "code" || (slot.together ?? 1) > 1 ? "" : slot.unit;
-    const label = `${escapeHtml(words.slot(way, slot.name))}${unit === "" ? "" : ` (${unit === "share" ? "%" : unit})`}`;
+    const label = escapeHtml(labelOf(words.slot(way, slot.name), slot));
     return `<tr data-slot="${slot.name}"><th scope="row">${label}</th><td>${'<span class="cell"></span>'.repeat(cells)}</td></tr>`;
   });
   return `<table>${rows.join("")}</table>`;
+}
+
+/** A blank's name with its unit; each of the readings that belong together has its own. */
+function labelOf(name: string, { unit, each, together = 1 }: Slot): string {
+  const units = each ?? Array<Slot["unit"]>(together).fill(unit);
+  const names = together > 1 ? name.split(", ") : [name];
+  return names.map((one, i) => withUnit(one, units[i] ?? unit)).join(", ");
+}
+
+function withUnit(name: string, unit: Slot["unit"]): string {
+  if (unit === "count" || unit === "code" || unit === "px") return name;
+  return `${name} (${unit === "share" ? "%" : unit})`;
 }
 
 /** A decision key on paper, where a way has one: questions by number, answers by letter, each with where it leads. */

@@ -219,7 +219,7 @@ test("the stopwatch counts while the screen sleeps, and through a reload", async
   await page.goto(`${harness.address}?again#stop/beds/front/flow`);
   await press(page, "No guess");
   await press(page, "Jug and stopwatch");
-  await write(page, "Litres caught", "9");
+  await write(page, "Water caught", "9");
   await press(page, "Start");
   // no frame is drawn meanwhile
   await page.clock.pauseAt(new Date("2025-03-02T10:00:20"));

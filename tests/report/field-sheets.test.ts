@@ -31,6 +31,14 @@ describe("blank field sheets", () => {
     }
   });
 
+  test("every length, volume and time on paper says its unit", () => {
+    expect(fieldSheets(sheetWords, ["water"])).toContain(
+      "Water in the tank (L), height above the hose’s end (m), water caught (L), time (s)",
+    );
+    expect(fieldSheets(sheetWords, ["areas"])).toContain("Length (m)");
+    expect(fieldSheets(sheetWords, ["shade"])).toContain("Left end (°), right end (°), fists up");
+  });
+
   test("what is seen or told and not measured has its lines too", () => {
     const water = fieldSheets(sheetWords, ["water"]);
     for (const question of ["How is it watered now?", "In which months?", "One that leans over"])

@@ -87,7 +87,7 @@ export class DipTable extends LitElement {
       <tbody>
         ${lines.map(
           ({ depth_m, litres }) =>
-            html`<tr><td>${show(us ? depth_m * 1000 : depth_m * 1000, "mm")}</td><td>${show(litres, "L")}</td></tr>`,
+            html`<tr><td>${show(depth_m * 1000, "mm")}</td><td>${show(litres, "L")}</td></tr>`,
         )}
       </tbody>
     </table>`;

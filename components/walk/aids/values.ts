@@ -1,10 +1,12 @@
-import type { Slot } from "../../../src/survey/measuring/way.ts";
+import { type Slot, slotAt } from "../../../src/survey/measuring/way.ts";
 import { wayOf } from "../../../src/survey/measuring/ways.ts";
 import { type Entry, readText, type TypedIn } from "../entry.ts";
 
 /** Readings of one blank that can be read. */
 export function readingsOf(slot: Slot, texts: readonly string[], typed: TypedIn): number[] {
-  return texts.map((text) => readText(text, slot, typed)).filter((read) => typeof read === "number");
+  return texts
+    .map((text, place) => readText(text, slotAt(slot, place), typed))
+    .filter((read) => typeof read === "number");
 }
 
 /** The mean of what can be read of each blank of a term, lists whole; null where a blank is empty. */

@@ -21,32 +21,43 @@ export type Instrument =
   | "tilt"
   | "drip-count";
 
+/** What a reading is written in. */
+export type SlotUnit =
+  | "m"
+  | "mm"
+  | "m²"
+  | "L"
+  | "mL"
+  | "s"
+  | "min"
+  | "°"
+  | "%"
+  | "L/min"
+  | "share"
+  | "count"
+  | "px"
+  | "code";
+
 /** One blank on a field sheet and on a screen: what is read, in which unit, with what. */
 export interface Slot {
   name: string;
-  unit:
-    | "m"
-    | "mm"
-    | "m²"
-    | "L"
-    | "mL"
-    | "s"
-    | "min"
-    | "°"
-    | "%"
-    | "L/min"
-    | "share"
-    | "count"
-    | "px"
-    | "code";
+  unit: SlotUnit;
   /** What it is read with; left out where the reading is a count or is taken as it is. */
   by?: Instrument;
   /** Different readings in a row, such as offsets: not repeats of one thing. */
   list?: true;
   /** Readings of the list that belong together, such as x and y. */
   together?: number;
+  /** Units of readings that belong together, by their place, where they are not one. */
+  each?: readonly SlotUnit[];
   /** May be below 0. */
   signed?: true;
+}
+
+/** The blank as it stands at one place of a row of readings that belong together. */
+export function slotAt(slot: Slot, place: number): Slot {
+  const unit = slot.each?.[place % slot.each.length];
+  return unit === undefined ? slot : { ...slot, unit };
 }
 
 /** Readings as a way sees them: each slot's, by name. */

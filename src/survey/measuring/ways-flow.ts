@@ -77,7 +77,9 @@ const mostMiss = 0.15;
 const gravityHose: Way = {
   code: "gravity-hose",
   part: "water",
-  slots: [{ name: "level-head-litres-seconds", unit: "L", list: true, together: 4 }],
+  slots: [
+    { name: "level-head-litres-seconds", unit: "L", list: true, together: 4, each: ["L", "m", "L", "s"] },
+  ],
   work(read) {
     const flat = read.raw("level-head-litres-seconds");
     const runs = Array.from({ length: flat.length / 4 }, (_, i) => {

@@ -30,7 +30,7 @@ const byFists: Way = {
     declination,
     { name: "fist", unit: "m", by: "stick" },
     { name: "arm", unit: "m", by: "stick" },
-    { name: "from-to-fists", unit: "count", by: "fists", list: true, together: 3 },
+    { name: "from-to-fists", unit: "count", by: "fists", list: true, together: 3, each: ["°", "°", "count"] },
   ],
   work(read) {
     const fist = fist_deg(read.of("fist"), read.of("arm"));
@@ -61,7 +61,17 @@ const byTilt: Way = {
 const byHeight: Way = {
   code: "skyline-heights",
   part: "shade",
-  slots: [declination, { name: "from-to-height-distance", unit: "m", by: "tape", list: true, together: 4 }],
+  slots: [
+    declination,
+    {
+      name: "from-to-height-distance",
+      unit: "m",
+      by: "tape",
+      list: true,
+      together: 4,
+      each: ["°", "°", "m", "m"],
+    },
+  ],
   work(read) {
     const groups = inGroups(read.raw("from-to-height-distance"), 4);
     if (groups.some(([, , , distance]) => distance === 0)) return impossible("nothing-along");

@@ -45,7 +45,7 @@ const alongTape: Way = {
 const stretches: Way = {
   code: "transect-stretches",
   part: "thirst",
-  slots: [{ name: "from-to-planting", unit: "m", list: true, together: 3 }],
+  slots: [{ name: "from-to-planting", unit: "m", list: true, together: 3, each: ["m", "m", "count"] }],
   work(read) {
     const flat = read.raw("from-to-planting");
     const pieces = Array.from({ length: flat.length / 3 }, (_, i) => ({

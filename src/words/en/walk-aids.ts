@@ -99,7 +99,7 @@ export const tankAidWords: Readonly<Record<string, string>> = {
 };
 
 export const dipWords = {
-  title: "Dip table: depth on the stick to litres",
+  title: "Dip table: from the depth on the stick to the water in the tank",
   heading: (name: string) => `Dip table: ${name}`,
   how: "Let a clean stick down to the floor of the tank, read where it is wet. An adult does it, from the ground.",
   depth: "Depth",

@@ -67,7 +67,7 @@ export const checkWords = {
 
 export const worthWords = {
   heading: "What measuring was worth",
-  lead: "Each guess beside what was read, and what the difference is in litres.",
+  lead: "Each guess beside what was read, and what the difference is in water.",
   none: "No guess has a reading beside it yet. Guess, then measure.",
   guessed: "guessed",
   read: "read",
@@ -77,8 +77,7 @@ export const worthWords = {
   left: (litres: string) => `What the reading leaves open: ${litres} a year either way.`,
   all: (litres: string, left: string) =>
     `Together the guesses were ${litres} a year off. The readings leave ${left} a year open.`,
-  working: "Working it out in litres …",
-  table: { what: "What", guess: "Guess", figure: "Reading", off: "Litres a year off" },
+  working: "Working it out in water …",
 } as const;
 
 export const shapeFileWords = {

@@ -97,7 +97,7 @@ const beside: Readonly<Record<string, Sentence>> = {
   "line-loses": (facts, show) =>
     `With a second outlet open each gives ${show(n(facts, "share"), "share")} less.`,
   "flow-at-one-metre": (facts, show) =>
-    `${show(n(facts, "flow_L_min"), "L/min")} with the water a metre above the hose’s end; half the height gives seven tenths of it (common practice: the square root).`,
+    `${show(n(facts, "flow_L_min"), "L/min")} with the water ${show(1, "m")} above the hose’s end; half the height gives seven tenths of it (common practice: the square root).`,
   "not-square-root": (facts, show) =>
     `One timing is ${show(n(facts, "miss"), "share")} off the square-root rule. Was the hose kinked, longer, or turned down?`,
   "drop-size-disputed": (facts, show) =>

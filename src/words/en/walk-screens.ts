@@ -35,8 +35,8 @@ export const startWords = {
   otherGroup: "Another group takes this machine",
   take: "Take with you",
   kit: [
-    "a tape of 20 m or more, string, a stick of 2 m",
-    "a jug or bucket with litres marked on it",
+    "a long tape, string, a stick as high as a door",
+    "a jug or bucket that you know the volume of",
     "a ruler, a trowel and a jar with a lid",
     "equal cans or cups, twenty, for sprinklers",
     "the printed sheets, where the phone may give out",
@@ -47,8 +47,10 @@ export const startWords = {
 
 export const roundWords = {
   heading: "The round",
-  soFar: (done: number, all: number) =>
-    done === all ? `All ${count(all)} stops are done.` : `${count(done)} of ${count(all)} stops done.`,
+  soFar: (done: number, all: number) => {
+    if (all === 0) return "Nothing to measure yet: add what there is on the grounds.";
+    return done === all ? `All ${count(all)} stops are done.` : `${count(done)} of ${count(all)} stops done.`;
+  },
   soFarShort: (done: number, all: number) => (done === all ? "done" : `${count(done)} of ${count(all)}`),
   short: (minutes: number, stops: number) =>
     `The short walk: ${count(stops)} stops, about ${count(minutes)} minutes.`,

@@ -40,7 +40,7 @@ export const stopWords: Readonly<Record<string, StopWords>> = {
   slope: {
     name: "Slope",
     ask: "How steep is it?",
-    guess: "How far does the ground drop over 100 m, do you think?",
+    guess: "How steep is it, do you think? Level ground is 0%, stairs are about 60%.",
   },
   intake: {
     name: "How fast water goes in",
@@ -51,7 +51,7 @@ export const stopWords: Readonly<Record<string, StopWords>> = {
   flow: {
     name: "Flow",
     ask: "How much water comes?",
-    guess: "How many litres come in a minute, do you think?",
+    guess: "How much water comes in a minute, do you think?",
   },
   habit: { name: "Watering today", ask: "How is it watered now?" },
   heads: { name: "Sprinklers, by looking", ask: "Are the sprinklers in order?" },
@@ -91,15 +91,15 @@ export const stopWords: Readonly<Record<string, StopWords>> = {
   "tap-flow": {
     name: "Flow",
     ask: "How much water comes?",
-    guess: "How many litres come in a minute, do you think?",
+    guess: "How much water comes in a minute, do you think?",
   },
   "hose-flow": { name: "Flow, from full to low", ask: "How much comes as the tank falls?" },
   cistern: {
-    name: "Litres a day",
+    name: "A day’s use",
     ask: "How much does it use a day?",
     guess: "How much does it use a day, do you think?",
   },
-  leak: { name: "Litres a day", ask: "How much is lost?", guess: "How much is lost in a day, do you think?" },
+  leak: { name: "A day’s loss", ask: "How much is lost?", guess: "How much is lost in a day, do you think?" },
 };
 
 export const listWords: Readonly<Record<string, string>> = {

@@ -52,7 +52,7 @@ export const wayWords: Readonly<Record<string, WayWords>> = {
   "thirst-key": { name: "Thirst by looking", how: "Answer what you can see and feel on a grown plant." },
   "transect-points": {
     name: "Mixed bed, points along a tape",
-    how: "Lay a tape across the bed. At every half metre say which planting is there. Count each.",
+    how: "Lay a tape across the bed. At even steps along it say which planting is there. Count each.",
   },
   "transect-stretches": {
     name: "Mixed bed, stretches of tape",
@@ -64,7 +64,7 @@ export const wayWords: Readonly<Record<string, WayWords>> = {
   },
   "leaf-points": {
     name: "Leaf cover by points",
-    how: "Look straight down on every knot of a string grid, or every half metre of tape. Count the points on a leaf, and all of them.",
+    how: "Look straight down on every knot of a string grid, or at even steps along a tape. Count the points on a leaf, and all of them.",
   },
   "leaf-photograph": {
     name: "Leaf cover from a photograph",
@@ -86,7 +86,7 @@ export const wayWords: Readonly<Record<string, WayWords>> = {
   },
   "soil-ring": {
     name: "Water into a ring",
-    how: "Push a tin without ends 5 cm into the soil. Pour in a measured depth and time until it is gone; repeat until two fills take about as long.",
+    how: "Push a tin without ends three fingers deep into the soil. Pour in a measured depth and time until it is gone; repeat until two fills take about as long.",
   },
   slope: {
     name: "Slope",
@@ -118,7 +118,7 @@ export const wayWords: Readonly<Record<string, WayWords>> = {
   },
   "gravity-hose": {
     name: "Hose from a tank",
-    how: "At two levels of the tank or more: the water in it, how far its surface is above the hose’s end, the litres caught and the seconds.",
+    how: "At two levels of the tank or more: the water in it, how far its surface is above the hose’s end, the water caught and the time.",
   },
   pump: {
     name: "Pump",

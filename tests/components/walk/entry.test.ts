@@ -64,6 +64,23 @@ describe("what is typed becomes readings", () => {
     expect(readText("wide", slot, metric)).toEqual({ wrong: "unreadable" });
   });
 
+  test("in a row of unlike readings each has its own unit, in US units too", () => {
+    const us = { system: "us", locale: "en" } as const;
+    const hose = readEntry(filled("gravity-hose", [["1000", "5", "2", "30", "400", "2", "1", "0:30"]]), us);
+    const expected = [1000 * 3.785411784, 5 * 0.3048, 2 * 3.785411784, 30];
+    hose.readings.slice(0, 4).forEach((reading, i) => {
+      expect(reading).toBeCloseTo(expected[i]!, 9);
+    });
+    expect(hose.readings[7]).toBe(30);
+    const tape = readEntry(filled("transect-stretches", [["0", "10", "2"]]), us);
+    expect(tape.readings[1]).toBeCloseTo(3.048, 9);
+    expect(tape.readings[2]).toBe(2);
+    const sky = readEntry(filled("skyline-heights", [["0"], ["E", "200", "30", "12 m"]]), us);
+    expect(sky.readings.slice(1, 3)).toEqual([90, 200]);
+    expect(sky.readings[3]).toBeCloseTo(9.144, 9);
+    expect(sky.readings[4]).toBe(12);
+  });
+
   test("a stopwatch may be written as minutes and seconds", () => {
     const slot = wayOf("jug")!.slots[1]!;
     expect(readText("1:05", slot, metric)).toBe(65);
