@@ -28,6 +28,8 @@ export interface Walk {
   locale: string | undefined;
   typed: TypedIn;
   show: Show;
+  /** Writes what was worked out, as roughly as it is known. */
+  about: Show;
   /** A figure with its doubt. */
   figure: ShowFigure;
   weights: readonly Weight[];

@@ -1,7 +1,6 @@
 import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import type { Survey } from "../../src/survey/survey.ts";
 import { litresWords } from "../../src/words/en/walk-aids.ts";
-import { rough } from "../../src/words/format.ts";
 import { base } from "../look/base.ts";
 import type { Walk, Weighed } from "./context.ts";
 
@@ -76,7 +75,7 @@ export class WalkLitres extends LitElement {
     const litres = this.weighed?.beds.get(this.bed);
     if (litres === undefined) return nothing;
     const openSky = this.weighedOpen?.beds.get(this.bed);
-    const show = (value: number, unit: "L") => this.walk.show(rough(value), unit);
+    const show = this.walk.about;
     return html`<p>
       ${litresWords.bedNeeds(show(litres, "L"))}${
         openSky === undefined ? nothing : ` ${litresWords.openSky(show(openSky, "L"))}`

@@ -1,6 +1,7 @@
 import type { Unit } from "../../src/quantities.ts";
 import { fromSI, shownUnit, type UnitSystem } from "../../src/units.ts";
 import type { Show } from "../../src/words/en/walk-show.ts";
+import { rough } from "../../src/words/format.ts";
 
 const NBSP = "\u00A0";
 
@@ -16,6 +17,16 @@ export function showIn(system: UnitSystem, locale?: string): Show {
     if (si === "%") return fine.format(value / 100);
     const unit = shownUnit(si, system);
     return `${plain(fromSI(value, si, unit) ?? value)}${NBSP}${unit}${si === "L a day" && unit !== si ? " a day" : ""}`;
+  };
+}
+
+/** Writes what was worked out and is no surer than two figures, rounded in the unit shown. */
+export function aboutIn(system: UnitSystem, locale?: string): Show {
+  const show = showIn(system, locale);
+  return (value, si) => {
+    const unit = shownUnit(si, system);
+    const shown = fromSI(value, si, unit);
+    return show(shown ? (value * rough(shown)) / shown : 0, si);
   };
 }
 

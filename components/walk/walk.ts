@@ -11,7 +11,7 @@ import { keepPage } from "./offline/register.ts";
 import type { Weight } from "./order.ts";
 import { practiceSurvey } from "./practice.ts";
 import { routeOf } from "./routes.ts";
-import { figureIn, showIn } from "./show.ts";
+import { aboutIn, figureIn, showIn } from "./show.ts";
 import { type WalkStore, walkStore } from "./store.ts";
 import { toTop } from "./to-top.ts";
 
@@ -146,6 +146,7 @@ export class GroundsWalk extends LitElement {
       ...{ weigh: this.weigh, store: this.store, site: this.site },
       typed: { system: this.system, ...(this.locale === undefined ? {} : { locale: this.locale }) },
       show: showIn(this.system, this.locale),
+      about: aboutIn(this.system, this.locale),
       figure: figureIn(this.system, this.locale),
       now: () => momentText(new Date()),
       withGroup: () => {

@@ -6,7 +6,6 @@ import { litresWords, thirstPanelWords } from "../../../src/words/en/walk-aids.t
 import { thirstSaid } from "../../../src/words/en/walk-answers.ts";
 import { measureWords } from "../../../src/words/en/walk-screens.ts";
 import { wayWords } from "../../../src/words/en/walk-ways.ts";
-import { rough } from "../../../src/words/format.ts";
 import type { Weighed } from "../context.ts";
 import { setField } from "../keep.ts";
 import { NotesPanel } from "./notes.ts";
@@ -91,7 +90,7 @@ export class ThirstPanel extends NotesPanel {
           <span class="end litres">${
             litres === null || litres === undefined
               ? nothing
-              : litresWords.classNeeds(this.walk.show(rough(litres), "L"))
+              : litresWords.classNeeds(this.walk.about(litres, "L"))
           }</span>
         </button>`;
       })}
@@ -133,7 +132,7 @@ export class ThirstPanel extends NotesPanel {
         .says=${thirstSaid}
         @answer=${(event: CustomEvent<{ answers: number[] }>) => this.keepNote("answers", event.detail.answers.join(","))}
       ></gwb-walk-key>
-      ${litres === null || litres === undefined ? nothing : html`<p>${litresWords.bedNeeds(this.walk.show(rough(litres), "L"))}</p>`}
+      ${litres === null || litres === undefined ? nothing : html`<p>${litresWords.bedNeeds(this.walk.about(litres, "L"))}</p>`}
       <div class="grow"></div>
       <div class="foot">
         <button

@@ -2,7 +2,6 @@ import { css, html, nothing, type PropertyValues } from "lit";
 import type { Unit } from "../../../src/quantities.ts";
 import { worthWords } from "../../../src/words/en/walk-more.ts";
 import { stopWords } from "../../../src/words/en/walk-stops.ts";
-import { rough } from "../../../src/words/format.ts";
 import { standsSaid, valueSaid } from "../said.ts";
 import { Screen } from "../screen.ts";
 import { standingOf } from "../standing.ts";
@@ -51,7 +50,7 @@ export class WorthScreen extends Screen {
 
   protected override render() {
     const { survey, group, weigh } = this.walk;
-    const show = (value: number, unit: "L") => this.walk.show(value < 0.5 ? 0 : rough(value), unit);
+    const show = (value: number, unit: "L") => this.walk.about(value < 0.5 ? 0 : value, unit);
     const guesses = guessesOf(survey, group);
     const sum = (of: (worth: Worth) => number) => (this.worth ?? []).reduce((all, one) => all + of(one), 0);
     return html`<section class="screen" aria-labelledby="head">
@@ -95,8 +94,8 @@ export class WorthScreen extends Screen {
       ${typeof guess === "number" && read !== null ? bars(guess, read, (value) => walk.show(value, stop.unit as Unit)) : nothing}
       ${
         worth
-          ? html`<p class="off">${worth.off_L < 0.5 ? worthWords.same : worthWords.litres(walk.show(rough(worth.off_L), "L"), stop.name)}</p>
-              ${worth.left_L > 0.5 ? html`<p class="note">${worthWords.left(walk.show(rough(worth.left_L), "L"))}</p>` : nothing}`
+          ? html`<p class="off">${worth.off_L < 0.5 ? worthWords.same : worthWords.litres(walk.about(worth.off_L, "L"), stop.name)}</p>
+              ${worth.left_L > 0.5 ? html`<p class="note">${worthWords.left(walk.about(worth.left_L, "L"))}</p>` : nothing}`
           : nothing
       }
     </div>`;

@@ -9,7 +9,7 @@ import { soilDrawing } from "../../../components/walk/drawings/key-soil.ts";
 import { barLength_m, sitePlan } from "../../../components/walk/drawings/site-plan.ts";
 import { runsOfPath } from "../../../components/walk/drawings/skyline.ts";
 import { triangleOutlines } from "../../../components/walk/drawings/soil.ts";
-import { figureIn, showIn } from "../../../components/walk/show.ts";
+import { aboutIn, figureIn, showIn } from "../../../components/walk/show.ts";
 import { sunPath } from "../../../src/engine/shade.ts";
 import { textureClass } from "../../../src/engine/texture-class.ts";
 import { polygonArea } from "../../../src/survey/measuring/polygon.ts";
@@ -171,6 +171,12 @@ describe("a figure is written to the place that its doubt reaches", () => {
     const { text, doubt } = figureIn("metric", "en")({ figure: 0.753, standardError: 0.068 }, "share");
     expect([text, doubt, showIn("metric", "en")(0.5, "share")]).toEqual(["75%", "7%", "50%"]);
     expect(showIn("metric", "en")(2.5, "%")).toBe("2.5%");
+  });
+
+  test("what was worked out is rounded in the unit shown", () => {
+    const about = (system: "metric" | "us") => aboutIn(system, "en")(19_774, "L").replaceAll("\u00A0", " ");
+    expect([about("metric"), about("us")]).toEqual(["19,800 L", "5,200 gal"]);
+    expect(aboutIn("metric", "en")(0, "L").replaceAll("\u00A0", " ")).toBe("0 L");
   });
 
   test("in the units shown", () => {
