@@ -22,6 +22,7 @@ import { weatherPart } from "./parts/weather.ts";
 import { type Screen, saidOf } from "./screen.ts";
 import { Session } from "./session.ts";
 import { choicesStyles } from "./styles.ts";
+import { tablesLook } from "./tables-look.ts";
 
 /** While somebody types a quote, what its money does not touch at once is drawn after so long a pause. */
 const pause_ms = 160;
@@ -62,7 +63,7 @@ export class Choices extends LitElement {
   private isTyping = false;
   private pause: ReturnType<typeof setTimeout> | undefined;
 
-  static override styles = [base, pressable, sheet, provenanceLines, choicesStyles, paper];
+  static override styles = [base, pressable, sheet, provenanceLines, choicesStyles, tablesLook, paper];
 
   constructor() {
     super();

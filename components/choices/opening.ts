@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { figuresIn } from "../../src/words/marked.ts";
 import "../figure/figure.ts";
+import { keptTogether } from "../figure/kept.ts";
 import "../figure/opened.ts";
 import type { Screen } from "./screen.ts";
 
@@ -8,10 +9,9 @@ type With = Pick<Screen, "explain">;
 
 /** A sentence with the figures marked in it, each of which opens below its line. */
 export function figures(text: string, { explain }: With): (string | TemplateResult)[] {
-  return figuresIn(text).map((part) =>
-    typeof part === "string"
-      ? part
-      : html`<gwb-figure .text=${part.text} .at=${part.at} .explain=${explain}></gwb-figure>`,
+  return keptTogether(
+    figuresIn(text),
+    (part) => html`<gwb-figure .text=${part.text} .at=${part.at} .explain=${explain}></gwb-figure>`,
   );
 }
 

@@ -161,107 +161,8 @@ export const choicesStyles = css`
     margin: 0.25rem 0;
     text-wrap: pretty;
   }
-  .scroll {
-    max-width: 100%;
-    margin-top: 1.8rem;
-    overflow-x: auto;
-  }
-  .ruled {
-    width: 100%;
-    border-collapse: collapse;
-    font-size: 0.92rem;
-    line-height: 1.35;
-  }
-  .ruled.small {
-    max-width: 36rem;
-    margin-top: 1.8rem;
-  }
-  caption {
-    padding-bottom: 0.35rem;
-    font-size: 1.15rem;
-    font-weight: 600;
-    text-align: start;
-  }
-  .ruled th,
-  .ruled td {
-    padding: 0.35rem 0 0.35rem 1.1rem;
-    border-top: 1px solid var(--hair);
-    text-align: end;
-    vertical-align: top;
-  }
-  .ruled th:first-child,
-  .ruled td:first-child {
-    padding-inline-start: 0;
-    text-align: start;
-  }
-  .ruled .text {
-    text-align: start;
-  }
-  .ruled thead th {
-    border-top: 0;
-    border-bottom: 1px solid var(--ink);
-    color: var(--grey);
-    font-weight: 500;
-    vertical-align: bottom;
-  }
-  .ruled tbody th {
-    min-width: 8rem;
-    font-weight: 500;
-  }
-  .opens {
-    display: inline;
-    margin: -0.15rem 0;
-    padding: 0.15rem 0;
-    border: 0;
-    background: none;
-    color: inherit;
-    font: inherit;
-    text-align: inherit;
-    cursor: pointer;
-  }
-  .opens:hover,
-  .opens[aria-expanded="true"] {
-    background: color-mix(in srgb, var(--ink) 9%, transparent);
-  }
-  .scroll {
-    container-type: inline-size;
-  }
-  .scroll caption {
-    position: sticky;
-    left: 0;
-    max-width: 100cqi;
-  }
-  .ruled td {
-    white-space: nowrap;
-  }
-  .ruled .text,
-  .ruled.ban td,
-  .ruled .opened td {
-    white-space: normal;
-  }
-  .ruled td.text {
-    min-width: 11rem;
-  }
   gwb-plate + p {
     margin-top: 1.2rem;
-  }
-  .ruled .opened td {
-    border-top: 0;
-    padding: 0;
-  }
-  .opened gwb-opened {
-    position: sticky;
-    left: 0;
-    max-width: 100cqi;
-  }
-  .ruled.money {
-    min-width: 58rem;
-  }
-  .ruled.ban td {
-    min-width: 8.2rem;
-  }
-  section > .scroll {
-    margin-top: 2.4rem;
   }
   .under-table {
     margin-top: 0.4rem;
@@ -285,9 +186,6 @@ export const choicesStyles = css`
     }
   }
   @media (pointer: coarse) {
-    .opens {
-      min-height: 44px;
-    }
     .tick-line,
     .entry input {
       min-height: 44px;

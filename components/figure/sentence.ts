@@ -4,6 +4,7 @@ import type { Working } from "../../src/explain/working.ts";
 import type { Sentence } from "../../src/words/en/page.ts";
 import "./figure.ts";
 import type { Explain } from "./figure.ts";
+import { keptTogether } from "./kept.ts";
 
 /** Where the workings of a page's figures come from: its own sums at hand, the engine's by address. */
 export interface Openings {
@@ -13,15 +14,14 @@ export interface Openings {
 
 /** A sentence with its figures, each of which opens where there is something to open. */
 export function sentence(parts: Sentence, { workings, explain }: Openings): (string | TemplateResult)[] {
-  return parts.map((part) =>
-    typeof part === "string"
-      ? part
-      : html`<gwb-figure
-          .text=${part.text}
-          .working=${workings.get(part.at)}
-          .at=${isAddress(part.at) ? part.at : undefined}
-          .explain=${explain}
-        ></gwb-figure>`,
+  return keptTogether(
+    parts,
+    ({ text, at }) => html`<gwb-figure
+      .text=${text}
+      .working=${workings.get(at)}
+      .at=${isAddress(at) ? at : undefined}
+      .explain=${explain}
+    ></gwb-figure>`,
   );
 }
 

@@ -46,6 +46,9 @@ export const base = css`
   .quiet {
     color: var(--grey);
   }
+  .with-mark {
+    white-space: nowrap;
+  }
   .unseen {
     position: absolute;
     width: 1px;
