@@ -169,7 +169,7 @@ export const tableLook = css`
       grid-template-columns: 9.6rem minmax(0, 1fr);
     }
     .rows td:has(gwb-figure[open]):not(.empty) {
-      display: block;
+      display: flow-root;
     }
     .rows .in-row {
       display: inline;

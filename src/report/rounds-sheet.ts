@@ -16,6 +16,7 @@ export interface SheetWords {
   when(watering: RoundsWatering): string;
   minutes(watering: Pick<RoundsWatering, "minutes" | "cycles" | "soak_min">): string;
   litres(L: number): string;
+  depth(mm: number): string;
   rain(leaveAfter_mm: number | null): string;
   dry(watering: RoundsWatering): string;
   closed(day: number, beds: readonly string[]): string;
@@ -129,7 +130,9 @@ function wallSheet(ask: SheetAsk, { year, month, days }: SheetAsk["months"][numb
     text(`${numbers.get(bed.id)!} ${names.bed(bed.id)}`),
     text(words.when(bed)),
     text(words.minutes(bed)),
-    text(bed.minutes > 0 ? words.litres(bed.litres) : ""),
+    bed.minutes > 0
+      ? `${text(words.litres(bed.litres))}<br><span class="dry">${text(words.depth(bed.net_mm))}</span>`
+      : "",
     text(bed.minutes > 0 ? words.rain(bed.leaveAfterRain_mm) : ""),
     `<span class="dry">${bed.dry ? text(words.dry(bed.dry)) : ""}</span>`,
   ]);

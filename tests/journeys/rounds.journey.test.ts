@@ -179,6 +179,62 @@ test("a bed goes earlier when water is short, a restriction is added, and the si
   await page.getByRole("heading", { level: 4, name: /^Monday 6 July/ }).waitFor({ state: "detached" });
 });
 
+describe("a figure opens to its working", () => {
+  test("from the week to the engine's own numbers, back, and shut again by Escape", async () => {
+    const page = await open("today=2026-07-20");
+    const line = page.locator(".stops li").filter({ hasText: "Front beds" }).first();
+    const minutes = line.getByRole("button", { name: /^\d+ min$/ }).first();
+    await minutes.click();
+    const sums = line.getByRole("group", { name: /^Minutes of a watering, Front beds; 20 July 2026$/ });
+    await sums.getByText("t = Dr ÷ Ea × A ÷ flow").waitFor();
+    await sums.getByRole("button", { name: /^64\sm²$/ }).click();
+    await line.getByRole("group", { name: "Area, Front beds" }).waitFor();
+    await line.getByRole("button", { name: /Minutes of a watering/ }).click();
+    await sums.getByRole("button", { name: /^[\d.]+\smm$/ }).click();
+    await line.getByRole("group", { name: /^Water missing from the roots/ }).waitFor();
+    await page.keyboard.press("Escape");
+    expect(await line.getByRole("group").count()).toBe(0);
+    expect(await minutes.evaluate((button) => button.matches(":focus"))).toBe(true);
+  });
+
+  test("in the month table below its row, as wide as the table, and on a phone", async () => {
+    for (const options of [{}, phone]) {
+      const page = await open("part=months&today=2026-07-20", options);
+      const table = page.getByRole("table").first();
+      const row = table.getByRole("row").filter({ hasText: "Oval" }).first();
+      await row.getByRole("button", { name: "Mon, Fri" }).first().click();
+      const sums = row.getByRole("group", { name: /^Days from one watering to the next, Oval/ });
+      await sums.getByText("RAW ÷ ETc = trigger ÷ ETc").waitFor();
+      const [wide, whole] = await Promise.all([sums.boundingBox(), table.boundingBox()]);
+      expect(wide!.width).toBeGreaterThan(0.95 * whole!.width);
+      const { width } = page.viewportSize()!;
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await context?.close();
+    }
+  });
+});
+
+test("in US units sentences, entries and sheets are in gallons and inches", async () => {
+  const page = await open("units=us&today=2026-07-20");
+  await entry(page, "Dip of Yard tank").fill("240");
+  await settled(page);
+  await page.getByText(/Yard tank holds 240 gal/).waitFor();
+  expect(await page.locator(".stops .why").first().textContent()).not.toMatch(/\d mm/);
+  await page.getByRole("button", { name: "Print this week’s round" }).click();
+  await page.waitForSelector("html[data-printed]");
+  const sheet = page.locator(".pages-to-print");
+  expect(await sheet.getByText("Rain in the gauge (in)").count()).toBe(1);
+  expect(await sheet.locator(".ticks .number").first().textContent()).toMatch(/^[\d,.]+ gal$/);
+});
+
+test("a hot spell that is forecast asks for how likely it is, and the round follows", async () => {
+  const page = await open();
+  await page.getByRole("radio", { name: "a hot spell" }).check({ force: true });
+  await page.getByLabel("How likely").selectOption({ label: "9 in 10" });
+  await settled(page);
+  expect(await headline(page)).toMatch(/^Water /);
+});
+
 test("calendar, table and log are saved as files", async () => {
   const page = await open("part=paper");
   const saved = async (name: string) => {

@@ -21,6 +21,7 @@ export function sheetWordsIn(units: UnitSystem) {
     when: whenWords,
     minutes: minutesWords,
     litres: say.litres,
+    depth: (mm: number) => `${say.depth(mm)} deep`,
     rain: (leaveAfter_mm: number | null) =>
       leaveAfter_mm === null ? "no rain there" : say.depth(leaveAfter_mm),
     dry: (watering: Parameters<typeof whenWords>[0]) =>
