@@ -99,6 +99,7 @@ test("without the server in the middle of an entry: opened anew, measured on, an
   await page.reload();
   expect(await page.getByRole("textbox", { name: "Length" }).inputValue()).toBe("16");
   expect(await page.getByRole("textbox", { name: "Width" }).inputValue()).toBe("4");
+  await page.getByText(/With that it needs about .* a year/).waitFor();
   await press(page, "Keep it");
   await page.getByText("The server is not reached.", { exact: false }).waitFor();
   await press(page, "Next stop");

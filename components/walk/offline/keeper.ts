@@ -47,8 +47,7 @@ scope.addEventListener("fetch", (event) => {
     url: new URL(request.url),
     origin: location.origin,
   });
-  if (kept === "network") return;
-  event.respondWith(kept === "page" ? page(request) : asset(request));
+  if (kept !== "network") event.respondWith(answers[kept](request));
 });
 
 /** The page from the server while it is there, else as it was kept. */
@@ -62,7 +61,22 @@ async function page(request: Request): Promise<Response> {
   }
 }
 
+/** Weather from the server while it is there, else as it was last heard. */
+async function weather(request: Request): Promise<Response> {
+  try {
+    const answer = await fetch(request);
+    if (answer.ok) await (await caches.open("grounds-weather")).put(request, answer.clone());
+    return answer;
+  } catch (error) {
+    const kept = await caches.match(request);
+    if (kept) return kept;
+    throw error;
+  }
+}
+
 /** A file whose name carries its hash never changes. */
 async function asset(request: Request): Promise<Response> {
   return (await caches.match(request)) ?? fetch(request);
 }
+
+const answers = { page, weather, asset } as const;

@@ -20,12 +20,17 @@ interface Asked {
   origin: string;
 }
 
+/** What a survey is worked out on: a site's record, a place's means. */
+const weather = /^\/api\/(?:sites\/[^/]+\/weather|normals)$/;
+
 /**
- * Who answers a request: the server alone (what is kept of sites, and anything written), the page as kept where the
- * server is not reached, or a kept file.
+ * Who answers a request: the server alone (what is kept of sites, and anything written), the page as kept or the
+ * weather as last heard where the server is not reached, or a kept file.
  */
-export function keptAnswer({ method, mode, url, origin }: Asked): "network" | "page" | "asset" {
-  if (method !== "GET" || url.origin !== origin || url.pathname.startsWith("/api/")) return "network";
+export function keptAnswer({ method, mode, url, origin }: Asked): "network" | "page" | "weather" | "asset" {
+  if (method !== "GET" || url.origin !== origin) return "network";
+  if (weather.test(url.pathname)) return "weather";
+  if (url.pathname.startsWith("/api/")) return "network";
   if (mode === "navigate") return "page";
   return url.pathname.startsWith("/assets/") ? "asset" : "network";
 }

@@ -5,10 +5,14 @@ const origin = "http://127.0.0.1:8080";
 const ask = (path: string, mode = "cors", method = "GET") =>
   keptAnswer({ method, mode, url: new URL(path, origin), origin });
 
-test("what is kept of sites is the server's alone; pages and files are kept", () => {
+test("what is kept of sites is the server's alone; pages, files and weather are kept", () => {
   expect(ask("/api/sites/a/survey")).toBe("network");
   expect(ask("/assets/x-12345678.js", "no-cors", "POST")).toBe("network");
   expect(ask("https://elsewhere.example/assets/x.js")).toBe("network");
+  expect(ask("/api/sites/a/weather")).toBe("weather");
+  expect(ask("/api/normals?latitude=1&longitude=2")).toBe("weather");
+  expect(ask("/api/sites/a/weather", "cors", "PUT")).toBe("network");
+  expect(ask("/api/sites/a/state")).toBe("network");
   expect(ask("/site/a/walk/stop/beds/oval/area", "navigate")).toBe("page");
   expect(ask("/assets/genera-12345678.js")).toBe("asset");
 });
