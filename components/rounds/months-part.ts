@@ -36,26 +36,37 @@ export function monthTotals({ months }: GroundsRounds): { middle_L: number; dry_
 
 /** The month table: one month at a time, the year beside it. */
 export function monthsPart(parts: MonthParts): TemplateResult {
-  const { rounds, explain, say, month, choose } = parts;
+  const { rounds, beds, explain, say, month, choose } = parts;
   const totals = monthTotals(rounds);
   const this_L = totals[month - 1]!.middle_L;
   const isMost = this_L > 0 && totals.every(({ middle_L }) => middle_L <= this_L);
-  const rows = rounds.months.find((one) => one.month === month)?.beds ?? [];
+  const all = rounds.months.find((one) => one.month === month)?.beds ?? [];
+  const rows = all.filter(({ minutes, dry }) => minutes > 0 || (dry?.minutes ?? 0) > 0);
+  const resting = all.filter((row) => !rows.includes(row)).map(({ id }) => beds.get(id)?.name ?? id);
   return html`<div class="measured-sheet sheet-top">
-    <h2 class="headline">${spoken(
-      words.headline(month, { at: roundAt.months(month - 1), text: say.litres(this_L) }, isMost),
-      explain,
-    )}</h2>
+    <h2 class="headline">${
+      this_L < 1
+        ? words.nothing(month)
+        : spoken(
+            words.headline(month, { at: roundAt.months(month - 1), text: say.litres(this_L) }, isMost),
+            explain,
+          )
+    }</h2>
     <label class="pick month-pick screen-only"><span>${words.month}</span>
       <select @change=${(event: Event) => choose(Number((event.target as HTMLSelectElement).value))}>
         ${monthNames.map((name, k) => html`<option value=${k + 1} ?selected=${k + 1 === month}>${name}</option>`)}
       </select></label>
     <section class="part">
-      ${laidTable(
-        "rows wide",
-        words.head,
-        rows.map((row) => bedRows(row, parts)),
-      )}
+      ${
+        rows.length > 0
+          ? laidTable(
+              "rows wide",
+              words.head,
+              rows.map((row) => bedRows(row, parts)),
+            )
+          : nothing
+      }
+      ${resting.length > 0 ? html`<p class="rest">${words.resting(resting)}</p>` : nothing}
       <p class="key">${words.years(rounds.years.middle, rounds.years.dry)}</p>
     </section>
     <section class="part">

@@ -60,21 +60,22 @@ export function weekAnswer(parts: WeekParts): TemplateResult {
           </p>`
         : nothing
     }
-    <p class="screen-only"><button type="button" class="press" @click=${parts.print}>${words.print}</button></p>`;
+    <p class="screen-only after"><button type="button" class="press" @click=${parts.print}>${words.print}</button></p>`;
 }
 
 /** The week drawn as rounds on foot, a day a drawing, the same in words below. */
-export function weekOnFoot(parts: WeekParts): TemplateResult {
+export function weekOnFoot(parts: WeekParts): TemplateResult | typeof nothing {
   const { drawn } = parts;
   const rest = drawn.days
     .filter(({ stops, left }) => stops.length === 0 && left.length === 0)
     .map(({ day }) => day);
   const busy = drawn.days.filter(({ stops, left }) => stops.length > 0 || left.length > 0);
+  if (busy.length === 0) return nothing;
   return html`<section class="part">
     <h3 class="ruled">${words.heading}</h3>
     ${busy.map((day) => oneDay(parts, day))}
-    ${rest.length > 0 && rest.length < 7 ? html`<p class="rest">${words.restDays(rest)}</p>` : nothing}
-    ${busy.length > 0 ? html`<p class="key">${words.key}</p>` : nothing}
+    ${rest.length > 0 ? html`<p class="rest">${words.restDays(rest)}</p>` : nothing}
+    <p class="key">${words.key}</p>
   </section>`;
 }
 

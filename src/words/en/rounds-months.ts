@@ -12,6 +12,8 @@ const plain = new Intl.NumberFormat("en", { maximumFractionDigits: 1 });
 export const monthsPage = {
   headline: (month: number, litres: Slot, most: boolean) =>
     said`${monthNames[month - 1]!} asks ${litres} in a middle year${most ? ", more than any other month" : ""}.`,
+  nothing: (month: number) => `Nothing to water in ${monthNames[month - 1]!} of a middle year.`,
+  resting: (beds: readonly string[]) => `Not this month, in a middle year or a dry one: ${allOf(beds)}.`,
   month: "Month",
   head: [
     "Bed",
