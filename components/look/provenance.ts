@@ -20,4 +20,14 @@ export const provenanceLines = css`
     text-decoration-style: dotted;
     text-decoration-thickness: max(2px, 0.065em);
   }
+  @media print {
+    .measured,
+    .worked-out,
+    .assumed {
+      text-decoration-thickness: 0.6pt;
+    }
+    .assumed {
+      text-decoration-thickness: 0.9pt;
+    }
+  }
 `;

@@ -158,9 +158,12 @@ test("gallons and inches where they are wanted, in the brief too", async () => {
     .or(page.getByText("101,000 gallons"))
     .first()
     .waitFor();
-  const brief = (await page.locator(".paper").textContent())!;
-  expect(brief).toMatch(/could fall from [\d,]+ to [\d,]+ gallons a year/);
-  expect(brief).not.toMatch(/\bkL\b/);
+  const paper = page.locator(".paper");
+  await paper
+    .getByRole("paragraph")
+    .filter({ hasText: /could fall from [\d,]+ to [\d,]+ gallons a year/ })
+    .waitFor();
+  expect(await paper.filter({ hasText: /\bkL\b/ }).count()).toBe(0);
   const tables = page.getByText("Every table as a CSV file");
   await tables.click();
   const download = page.waitForEvent("download");

@@ -2,9 +2,12 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Working } from "../../../src/explain/working.ts";
 import { type Block, briefOf } from "../../../src/report/brief.ts";
 import { choicesTables } from "../../../src/report/choices-tables.ts";
-import { briefWords } from "../../../src/words/en/choices.ts";
+import { briefWords, type MarkFigure } from "../../../src/words/en/choices.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
+import { unmarked } from "../../../src/words/marked.ts";
 import { tableIn } from "../../../src/words/table-units.ts";
+import { markBrief } from "../brief-figures.ts";
+import { figures } from "../opening.ts";
 import type { Screen } from "../screen.ts";
 import { takeMarkdown, takeTable } from "../take.ts";
 
@@ -22,9 +25,9 @@ export interface BriefOf {
   printWorkings(): void;
 }
 
-/** The brief's blocks from the decision as it stands. */
-export function briefBlocks({ choices, said, survey, say }: Screen): Block[] {
-  return briefOf(choices, briefWords(choices.currency, say.system), {
+/** The brief's blocks from the decision as it stands. @param mark marks figures where they open */
+export function briefBlocks({ choices, said, survey, say }: Screen, mark?: MarkFigure): Block[] {
+  return briefOf(choices, briefWords(choices.currency, say.system, mark), {
     bed: said.bed,
     tank: said.tank,
     bedAt: (place) => survey.beds[place]?.name ?? String(place),
@@ -34,7 +37,7 @@ export function briefBlocks({ choices, said, survey, say }: Screen): Block[] {
 /** Two pages, on the screen as they print. */
 export function briefPart(screen: Screen, of: BriefOf) {
   const { version, copied, copyLink, workings, printWorkings } = of;
-  const blocks = briefBlocks(screen);
+  const blocks = briefBlocks(screen, markBrief(screen.choices));
   return html`<section id="brief" tabindex="-1" aria-labelledby="brief-name">
     <div class="screen-only">
       <h2 id="brief-name">${choicesPage.parts.brief}</h2>
@@ -42,7 +45,7 @@ export function briefPart(screen: Screen, of: BriefOf) {
       <p class="row">
         <button class="press" @click=${() => print()}>${words.print}</button>
         <button class="press" @click=${printWorkings}>${words.printWorkings}</button>
-        <button class="press" @click=${() => takeMarkdown(blocks, screen.choices.survey)}>${words.markdown}</button>
+        <button class="press" @click=${() => takeMarkdown(briefBlocks(screen), screen.choices.survey)}>${words.markdown}</button>
         <button class="press" @click=${copyLink}>${words.link}</button>
       </p>
       <p role="status" class="quiet">${copied === true ? words.copied : copied === null ? "" : words.notCopied(copied)}</p>
@@ -55,7 +58,7 @@ export function briefPart(screen: Screen, of: BriefOf) {
       </details>
     </div>
     <article class="paper">
-      ${blocks.map(blockOf)}
+      ${blocks.map((block) => blockOf(block, screen))}
       <p class="made">${words.state(version, dates.format(new Date()))}</p>
     </article>
     ${workings ? workingsSheet(workings) : nothing}
@@ -80,7 +83,8 @@ function workingsSheet(workings: readonly Working[]) {
   </article>`;
 }
 
-function blockOf(block: Block): TemplateResult {
+/** In sentences and lists figures open; those of tables do in the tables above. */
+function blockOf(block: Block, screen: Screen): TemplateResult {
   switch (block.kind) {
     case "title":
       return html`<h3 class="title">${block.text}</h3>`;
@@ -89,11 +93,11 @@ function blockOf(block: Block): TemplateResult {
     case "heading":
       return html`<h4>${block.text}</h4>`;
     case "paragraph":
-      return html`<p>${block.text}</p>`;
+      return html`<p>${figures(block.text, screen)}</p>`;
     case "list":
-      return html`<ul>${block.items.map((item) => html`<li>${item}</li>`)}</ul>`;
+      return html`<ul>${block.items.map((item) => html`<li>${figures(item, screen)}</li>`)}</ul>`;
     case "steps":
-      return html`<ol>${block.items.map((item) => html`<li>${item}</li>`)}</ol>`;
+      return html`<ol>${block.items.map((item) => html`<li>${figures(item, screen)}</li>`)}</ol>`;
     case "table":
       return html`<div class="scroll" tabindex="0" role="region" aria-label=${block.caption}>
         <table>
@@ -101,7 +105,7 @@ function blockOf(block: Block): TemplateResult {
           <thead><tr>${block.columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
           <tbody>${block.rows.map(
             ([first, ...cells]) =>
-              html`<tr><th scope="row">${first}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`,
+              html`<tr><th scope="row">${first}</th>${cells.map((cell) => html`<td>${unmarked(cell)}</td>`)}</tr>`,
           )}</tbody>
         </table>
       </div>`;

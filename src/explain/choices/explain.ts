@@ -14,7 +14,7 @@ import { purseWorking } from "./money.ts";
 import { costWorking, offerWorth } from "./purses.ts";
 import { measureWorking, setWorking, shortWorking } from "./sets.ts";
 import { addedWorking, shareWorking } from "./shares.ts";
-import { moreWorking, sizeWorking } from "./sizes.ts";
+import { moreWorking, mostWorking, sizeWorking } from "./sizes.ts";
 import { sureWorking } from "./sure.ts";
 import { outlookWorking } from "./surveyed.ts";
 import { metWorking } from "./weather.ts";
@@ -36,6 +36,7 @@ const topics: Readonly<Record<string, (asked: Asked) => Working | null>> = {
   best: bestWorking,
   order: orderWorking,
   size: sizeWorking,
+  most: mostWorking,
   more: moreWorking,
   roof: roofWorking,
   ban: banWorking,

@@ -182,3 +182,26 @@ export function moreWorking(asked: Asked): Working | null {
   );
   return sheet.done(asked.at, titles.more[what](tank.name));
 }
+
+/** `choices/most/TANK`: what a tank that never spills would save. */
+export function mostWorking(asked: Asked): Working | null {
+  const [id] = asked.rest;
+  const { context } = asked.book;
+  const { frame } = context.worked.ready;
+  const tank = lookedAt(context).find((one) => one.tank === id);
+  if (!tank) return null;
+  const { most_L } = enoughSize(tank.inputs, tank.tank, frame);
+  const [without] = sizeCurve(tank.inputs, tank.tank, [0], frame);
+  const kL = (litres: number) => perYear(litres, frame.weather.calendar.days) / 1000;
+  const none_L = total_L(without!.mains);
+  const sheet = sheetOf(asked);
+  sheet.step(
+    "sizeSaved",
+    {
+      withoutTank: ofRun(kL(none_L), parts.noTankRun),
+      withTank: ofRun(kL(none_L - most_L), parts.neverSpills),
+    },
+    kL(most_L),
+  );
+  return sheet.done(asked.at, titles.most(tank.name));
+}

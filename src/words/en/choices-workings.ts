@@ -58,6 +58,7 @@ export const choicesTitles = {
     part: (tank: string, size: string) =>
       `What ${tank} saves at ${size}, of all that its roof and draw allow`,
   },
+  most: (tank: string) => `What ${tank} would save a year were it never to spill`,
   roof: (tank: string, share: string) => `What ${tank} saves a year with ${share} % of its roof`,
   ban: {
     short: (bed: string, on: string) => `Days a year on which ${bed} is short, ${on}`,

@@ -15,10 +15,26 @@ type Facts = Readonly<Record<string, string | number>>;
 
 const quoted = (names: readonly string[]) => allOf(names.map((name) => `“${name}”`));
 
+/** What kind of amount a figure of the brief is. */
+export type FigureKind = "water" | "money" | "price" | "size";
+
+/** Marks a figure where it opens to its working. */
+export type MarkFigure = (text: string, value: number, kind: FigureKind) => string;
+
 /** What the brief for a committee says; money in the survey's currency, water in the reader's units. */
-export function briefWords(currency: string | null, units: UnitSystem = "metric") {
-  const money = moneyIn(currency);
-  const { water, bare, size, unit, depthUnit, depth, perVolume, volume } = amountsIn(units);
+export function briefWords(
+  currency: string | null,
+  units: UnitSystem = "metric",
+  mark: MarkFigure = (text) => text,
+) {
+  const plainMoney = moneyIn(currency);
+  const amounts = amountsIn(units);
+  const { unit, depthUnit, depth, perVolume, volume } = amounts;
+  const money = (amount: number) => mark(plainMoney(amount), amount, "money");
+  const priced = (perKL: number) => mark(plainMoney(perVolume(perKL)), perKL, "price");
+  const water = (kL: number) => mark(amounts.water(kL), kL, "water");
+  const bare = (kL: number) => mark(amounts.bare(kL), kL, "water");
+  const size = (litres: number) => mark(amounts.size(litres), litres, "size");
   return {
     title: (site: string) => `${site}: watering and mains water`,
     question: (tanks: readonly string[]) =>
@@ -75,7 +91,7 @@ export function briefWords(currency: string | null, units: UnitSystem = "metric"
     stepNoCost: (name: string, saved: number) =>
       `${name}: ${water(saved)} a year. It has no cost yet: ask for a quote.`,
     stepNotWorth: (name: string, saved: number, cost: number, perKL: number | null, top: number | null) =>
-      `${name} is not worth its ${money(cost)} for the water: ${water(saved)} a year${perKL === null || top === null ? "" : ` at ${money(perVolume(perKL))} for ${volume}, where that costs ${money(perVolume(top))} at most`}.`,
+      `${name} is not worth its ${money(cost)} for the water: ${water(saved)} a year${perKL === null || top === null ? "" : ` at ${priced(perKL)} for ${volume}, where that costs ${priced(top)} at most`}.`,
     proposal: (code: string, facts: Facts) => proposalSentence(code, facts, units),
     columns: [
       "Measure",
@@ -87,7 +103,7 @@ export function briefWords(currency: string | null, units: UnitSystem = "metric"
       "Worth it?",
     ],
     money: (amount: number | null) => (amount === null ? "–" : money(amount)),
-    price: (perKL: number | null) => (perKL === null ? "–" : money(perVolume(perKL))),
+    price: (perKL: number | null) => (perKL === null ? "–" : priced(perKL)),
     kL: bare,
     water,
     volume,

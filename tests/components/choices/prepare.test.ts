@@ -7,11 +7,14 @@ import {
   sizesFinding,
   sizesTable,
 } from "../../../components/charts/size-curve/prepare.ts";
+import { markBrief } from "../../../components/choices/brief-figures.ts";
 import { saidOf } from "../../../components/choices/screen.ts";
 import * as spoken from "../../../components/choices/verdict.ts";
+import { briefOf } from "../../../src/report/brief.ts";
 import type { GroundsChoices } from "../../../src/report/choices-schema.ts";
+import { briefWords } from "../../../src/words/en/choices.ts";
 import { formatter } from "../../../src/words/format.ts";
-import { unmarked } from "../../../src/words/marked.ts";
+import { figuresIn, unmarked } from "../../../src/words/marked.ts";
 import { decisionOf } from "../../helpers/decision.ts";
 import { recordAt, surveyOf, textOf } from "../../helpers/worked.ts";
 
@@ -145,5 +148,34 @@ test("where nothing is asked of a tank, no size is praised", () => {
   const asked = with_({ tanks: choices.tanks.map((row) => ({ ...row, limit: "nothing-asked" as const })) });
   expect(sizesFinding(prepareSizes(asked, "yard-tank", "Yard tank", []), say)).toContain(
     "no size of it saves",
+  );
+});
+
+test("the brief's figures lead to workings of that very number, but for those that the survey or a count has", () => {
+  const mark = markBrief(choices);
+  const words = briefWords(choices.currency, "metric", mark);
+  const blocks = briefOf(choices, words, { bed: said.bed, tank: said.tank, bedAt: String });
+  const texts = blocks.flatMap((block) =>
+    "text" in block ? [block.text] : "items" in block ? block.items : [],
+  );
+  const at = texts.flatMap((text) =>
+    figuresIn(text).flatMap((part) => (typeof part === "string" ? [] : [part.at])),
+  );
+  expect(at).toEqual(expect.arrayContaining(["mains/today", "mains/plan", "choices/least", "choices/short"]));
+  expect(at.filter((address) => address.startsWith("choices/sure/"))).toHaveLength(2);
+  const left = texts.map((text) =>
+    figuresIn(text)
+      .filter((part) => typeof part === "string")
+      .join(""),
+  );
+  expect(left.filter((text) => /[\d,.]+ kL\b/.test(text))).toEqual([]);
+  // without marks it reads as the Markdown does
+  const plain = briefOf(choices, briefWords(choices.currency), {
+    bed: said.bed,
+    tank: said.tank,
+    bedAt: String,
+  });
+  expect(JSON.stringify(blocks, (_, value) => (typeof value === "string" ? unmarked(value) : value))).toBe(
+    JSON.stringify(plain),
   );
 });

@@ -61,6 +61,7 @@ function figures({ document }: Opened): [string, number][] {
       spent / order!.budgetPerYear,
     ]),
     ...tanks.flatMap((row): [string, number][] => [
+      [`choices/most/${row.tank}`, row.most_kL_year],
       [`choices/more/${row.tank}/tank`, row.moreTank_kL_year],
       [`choices/more/${row.tank}/roof`, row.moreRoof_kL_year],
       [`choices/more/${row.tank}/demand`, row.moreDemand_kL_year],
