@@ -33,11 +33,13 @@ interface Audited {
   lost: string[];
 }
 
-async function audit(url: string, port: number): Promise<Audited> {
+/** Of a page, and once more where Lighthouse lost its thread: on a busy machine its own trace may go missing. */
+async function audit(url: string, port: number, tries = 2): Promise<Audited> {
   const options: Flags = { port, output: "json", logLevel: "error", onlyCategories: [...categories] };
   const result = await lighthouse(url, options, isPhone ? undefined : desktopConfig);
   if (!result) throw new Error(`Lighthouse said nothing of ${url}.`);
   const { lhr } = result;
+  if (lhr.runtimeError && tries > 1) return audit(url, port, tries - 1);
   if (lhr.runtimeError) throw new Error(`${url}: ${lhr.runtimeError.message}`);
   const score = (id: (typeof categories)[number]) => Math.round(100 * (lhr.categories[id]?.score ?? 0));
   const lost = categories.flatMap((id) =>

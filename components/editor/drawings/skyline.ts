@@ -91,7 +91,8 @@ function share(part: number, whole: number): string {
 }
 
 function compassWord(word: string, left_deg: number) {
-  return html`<span ${setStyle({ left: share(left_deg, round_deg) })}>${word}</span>`;
+  const edge = left_deg === 0 ? "at-start" : left_deg === round_deg ? "at-end" : "";
+  return html`<span class=${edge} ${setStyle({ left: share(left_deg, round_deg) })}>${word}</span>`;
 }
 
 /** The word stands over the highest point. */

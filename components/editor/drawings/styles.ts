@@ -77,10 +77,10 @@ export const drawingStyles = css`
     position: absolute;
     transform: translateX(-50%);
   }
-  .compass span[style="left: 0%"] {
+  .compass .at-start {
     transform: none;
   }
-  .compass span[style="left: 100%"] {
+  .compass .at-end {
     transform: translateX(-100%);
   }
   .tank svg {
