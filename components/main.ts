@@ -1,1 +1,3 @@
+import "../src/survey/without-compiling.ts";
+
 import "./frame/frame.ts";

@@ -1,4 +1,5 @@
-import * as z from "zod";
+import "../../src/survey/without-compiling.ts";
+
 import { readRecord } from "../../src/files/record.ts";
 import { reportOf } from "../../src/report/report.ts";
 import { toView } from "../../src/report/to-view.ts";
@@ -9,9 +10,6 @@ import { cautionSentence } from "../../src/words/en/cautions.ts";
 import { faultWords } from "../../src/words/en/faults.ts";
 import { refusalsOf } from "../../src/words/en/refusals.ts";
 import type { Ask, Told, ToldFault, Which } from "./messages.ts";
-
-// a schema compiled with Function would be stopped by the page's security policy
-z.config({ jitless: true });
 
 function told(faults: readonly Fault[]): ToldFault[] {
   return faults.map((fault) => ({ path: fault.path, sentence: faultWords(fault) }));

@@ -1,8 +1,7 @@
-import { withoutCompiling } from "../../src/survey/edit/without-compiling.ts";
+import "../../src/survey/without-compiling.ts";
+
 import type { Ask } from "./messages.ts";
 import { Desk } from "./work.ts";
-
-withoutCompiling();
 
 const desk = new Desk((told) => postMessage(told));
 

@@ -10,7 +10,6 @@ import {
 } from "../../src/survey/edit/document.ts";
 import { idFrom, type NamedList, takenIds } from "../../src/survey/edit/ids.ts";
 import { begin, type Edit, edit, noted, type Session, type Typed } from "../../src/survey/edit/session.ts";
-import { withoutCompiling } from "../../src/survey/edit/without-compiling.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import type { UnitSystem } from "../../src/units.ts";
 import { editorWords } from "../../src/words/en/editor.ts";
@@ -29,8 +28,6 @@ import { pieces } from "./piece-styles.ts";
 import { sheet } from "./sheet.ts";
 import { type Beyond, canStep, stepAsked, stepped, steppedBeyond } from "./steps.ts";
 import { wordsOfChange } from "./words-of-change.ts";
-
-withoutCompiling();
 
 /**
  * Every field of the survey. Entries with faults keep what was typed; the survey told is always one in order.

@@ -1,7 +1,6 @@
-import { withoutCompiling } from "../../src/survey/edit/without-compiling.ts";
-import type { RoundsPost, RoundsReply } from "./messages.ts";
+import "../../src/survey/without-compiling.ts";
 
-withoutCompiling();
+import type { RoundsPost, RoundsReply } from "./messages.ts";
 
 addEventListener("message", async ({ data: { id, ask } }: MessageEvent<RoundsPost>) => {
   let reply: RoundsReply;

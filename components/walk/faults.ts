@@ -1,9 +1,6 @@
-import { withoutCompiling } from "../../src/survey/edit/without-compiling.ts";
 import type { Fault } from "../../src/survey/faults.ts";
 import { readSurvey } from "../../src/survey/read.ts";
 import type { Survey } from "../../src/survey/survey.ts";
-
-withoutCompiling();
 
 /** Faults that a change would bring into a survey which it did not have before. */
 export function newFaults(before: Survey, after: Survey): Fault[] {

@@ -64,6 +64,12 @@ export function journey(): Journey {
         ...options,
       });
       contexts.push(context);
+      // some of what the page's policy stops says nothing of itself
+      await context.addInitScript(() =>
+        addEventListener("securitypolicyviolation", (event) =>
+          console.error(`${event.violatedDirective}: ${event.blockedURI} ${event.sourceFile}`),
+        ),
+      );
       context.on("request", (request) => asked.push(request.url()));
       const page = watch(await context.newPage());
       await page.goto(served.address + path);

@@ -1,7 +1,6 @@
-import { withoutCompiling } from "../../../src/survey/edit/without-compiling.ts";
-import type { Answers, Ask, Kind, Post, Reply } from "./messages.ts";
+import "../../../src/survey/without-compiling.ts";
 
-withoutCompiling();
+import type { Answers, Ask, Kind, Post, Reply } from "./messages.ts";
 
 const lastOf = new Map<Kind, number>();
 

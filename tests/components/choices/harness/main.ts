@@ -1,3 +1,5 @@
+import "../../../../src/survey/without-compiling.ts";
+
 import type { Choices } from "../../../../components/choices/choices.ts";
 import type { Survey } from "../../../../src/survey/survey.ts";
 import "../../../../components/choices/choices.ts";

@@ -1,3 +1,5 @@
+import "../../../../src/survey/without-compiling.ts";
+
 import "../../../../components/editor/editor.ts";
 import type { Editor } from "../../../../components/editor/editor.ts";
 import type { Survey } from "../../../../src/survey/survey.ts";

@@ -1,12 +1,11 @@
+import "../../../../src/survey/without-compiling.ts";
+
 import { BrowserLogStore } from "../../../../components/rounds/log-store.ts";
 import type { RoundsPart, RoundsPlace } from "../../../../components/rounds/rounds.ts";
 import type { LogEntry } from "../../../../src/survey/schema/log.ts";
 import type { Survey } from "../../../../src/survey/survey.ts";
 import { formatter } from "../../../../src/words/format.ts";
 import "../../../../components/rounds/rounds.ts";
-import { withoutCompiling } from "../../../../src/survey/edit/without-compiling.ts";
-
-withoutCompiling();
 
 declare global {
   interface Window {

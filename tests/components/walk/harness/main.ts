@@ -1,11 +1,10 @@
-import * as z from "zod";
+import "../../../../src/survey/without-compiling.ts";
+
 import { weighWith } from "../../../../components/walk/weigh.ts";
 import { readRecord } from "../../../../src/files/record.ts";
 import type { Survey } from "../../../../src/survey/survey.ts";
 import "../../../../components/walk/walk.ts";
 import type { GroundsWalk } from "../../../../components/walk/walk.ts";
-
-z.config({ jitless: true });
 
 /** The page that tests open: a survey from the address or the box, its changes kept there. */
 declare global {

@@ -1,4 +1,5 @@
-import * as z from "zod";
+import "../../../../src/survey/without-compiling.ts";
+
 import { explain } from "../../../../src/explain/explain.ts";
 import { plainSay } from "../../../../src/explain/say.ts";
 import { readRecord } from "../../../../src/files/record.ts";
@@ -10,8 +11,6 @@ import { type WorkedOut, workOut } from "../../../../src/report/work-out.ts";
 import { readSurvey } from "../../../../src/survey/read.ts";
 import type { UnitSystem } from "../../../../src/units.ts";
 import { cautionSentence } from "../../../../src/words/en/cautions.ts";
-
-z.config({ jitless: true });
 
 export type Asked =
   | { kind: "start"; survey: string; record: string }
