@@ -1,4 +1,4 @@
-import { config } from "zod/v4/core";
+import { config } from "zod";
 
 /**
  * Imported before anything else of a page or a worker: schemas try, as they are made, whether they may compile

@@ -56,11 +56,6 @@ export const exceptions: readonly { files: string; imports: string; why: string 
     why: "a record made from normals stands where a record read would",
   },
   {
-    files: "components/app/worker.ts",
-    imports: "zod",
-    why: "told once not to compile: the page's policy forbids it",
-  },
-  {
     files: "src/survey/measuring/",
     imports: "src/engine/",
     why: "readings become figures by the equations themselves: texture, uniformity, the sun's path, the stream of random numbers",
