@@ -244,7 +244,7 @@ export class Editor extends LitElement {
       draft: session.draft,
       right: session.right,
       faults: placed(session.draft, session.faults),
-      assumed: assumedOf(session.right),
+      assumed: assumedOf(session.right, () => this.requestUpdate()),
       system: this.system,
       locale: this.locale,
       opened: this.opened,
