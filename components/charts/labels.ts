@@ -47,6 +47,47 @@ function leaderOf(box: Box, target: { x: number; y: number }): PlacedCallout["le
   return { x1: from.x, y1: from.y, x2: target.x, y2: target.y };
 }
 
+interface Place {
+  x: number;
+  y: number;
+  /** From the label, standing here, to what it speaks of. */
+  away: number;
+}
+
+/** Every place within the bounds where a label may stand, nearest to its target first. */
+function placesFor({ width, height, target }: Callout, bounds: Box): Place[] {
+  const right = Math.max(bounds.x, bounds.x + bounds.width - width);
+  const bottom = Math.max(bounds.y, bounds.y + bounds.height - height);
+  const places: Place[] = [];
+  for (let y = bounds.y; y <= bottom; y += 6)
+    for (let x = bounds.x; x <= right; x += 8) {
+      const dx = Math.max(0, x - target.x, target.x - x - width);
+      const dy = Math.max(0, y - target.y, target.y - y - height);
+      places.push({ x, y, away: Math.hypot(dx, dy) });
+    }
+  return places.sort((one, other) => one.away - other.away);
+}
+
+/** What a label costs at a place: distance, and far more what it covers; given up once it costs as much as `most`. */
+function costAt(
+  near: Box,
+  away: number,
+  placed: readonly Box[],
+  drawn: readonly Box[],
+  most: number,
+): number {
+  let cost = away;
+  for (const other of placed) {
+    cost += overlap(near, other) * 1000;
+    if (cost >= most) return cost;
+  }
+  for (const other of drawn) {
+    cost += overlap(near, other) * 12;
+    if (cost >= most) return cost;
+  }
+  return cost;
+}
+
 /**
  * Places each label in turn where it covers least and stands nearest: first clear of other labels, then of
  * what is drawn, then close to its target.
@@ -58,26 +99,18 @@ export function placeCallouts(
 ): PlacedCallout[] {
   const placed: PlacedCallout[] = [];
   for (const callout of callouts) {
-    const right = Math.max(bounds.x, bounds.x + bounds.width - callout.width);
-    const bottom = Math.max(bounds.y, bounds.y + bounds.height - callout.height);
-    let best: { box: Box; cost: number } | null = null;
-    for (let y = bounds.y; y <= bottom; y += 6) {
-      for (let x = bounds.x; x <= right; x += 8) {
-        const box = { x, y, width: callout.width, height: callout.height };
-        const near = padded(box, 4);
-        let cost = 0;
-        for (const other of placed) cost += overlap(near, other) * 1000;
-        for (const other of drawn) cost += overlap(near, other) * 12;
-        const dx = Math.max(0, x - callout.target.x, callout.target.x - x - callout.width);
-        const dy = Math.max(0, y - callout.target.y, callout.target.y - y - callout.height);
-        cost += Math.hypot(dx, dy);
-        if (!best || cost < best.cost) best = { box, cost };
-      }
+    const { width, height, target } = callout;
+    let box: Box = { x: bounds.x, y: bounds.y, width, height };
+    let least = Number.POSITIVE_INFINITY;
+    for (const { x, y, away } of placesFor(callout, bounds)) {
+      // the rest stand farther off than this one costs in all
+      if (away >= least) break;
+      const here = { x, y, width, height };
+      const cost = costAt(padded(here, 4), away, placed, drawn, least);
+      if (cost < least) [box, least] = [here, cost];
     }
-    const box = best?.box ?? { x: bounds.x, y: bounds.y, width: callout.width, height: callout.height };
     const covered = [...placed, ...drawn].reduce((sum, other) => sum + overlap(box, other), 0);
-    const covers = covered / Math.max(1, box.width * box.height);
-    placed.push({ ...box, leader: leaderOf(box, callout.target), covers });
+    placed.push({ ...box, leader: leaderOf(box, target), covers: covered / Math.max(1, width * height) });
   }
   return placed;
 }
