@@ -23,7 +23,7 @@ export const tableLook = css`
     border-bottom: 1px solid var(--hair);
   }
   .wide tr {
-    grid-template-columns: minmax(0, 1.55fr) minmax(0, 1.2fr) minmax(0, 1.6fr) minmax(0, 1fr) minmax(0, 1.1fr) minmax(0, 0.7fr) minmax(0, 0.9fr);
+    grid-template-columns: minmax(0, 1.4fr) minmax(0, 1.15fr) minmax(0, 1.55fr) minmax(0, 1.5fr) minmax(0, 1fr) minmax(0, 0.65fr) minmax(0, 0.85fr);
   }
   .rows th,
   .rows td {

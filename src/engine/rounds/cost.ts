@@ -13,6 +13,10 @@ export interface Cost {
 
 /** A day of stress weighs as much as 1.5 % of the water. Ours. */
 const stressWeight = 0.015;
+/** Beyond this much more water, or so many more days of stress, each weighs three times as much. Ours. */
+const much_water = 0.06;
+const much_stress = 6;
+const beyondWeight = 3;
 
 /** Runs a table over a group of years. */
 export function runFit(input: FitInput, months: readonly FixedMonth[], group: readonly number[]): MonthSums {
@@ -38,5 +42,10 @@ export function costOf(need: NeedOfBed, given: MonthSums, group: readonly number
 /** Water beyond need as a share of it, and stress beyond need's in days, on one scale. */
 export function weightOf({ need_mm, given_mm, needStressDays, stressDays }: Cost): number {
   const water = need_mm > 0 ? Math.max(0, given_mm / need_mm - 1) : given_mm > 0 ? 1 : 0;
-  return water + stressWeight * Math.max(0, stressDays - needStressDays);
+  const stress = Math.max(0, stressDays - needStressDays);
+  return dearer(water, much_water) + stressWeight * dearer(stress, much_stress);
+}
+
+function dearer(cost: number, much: number): number {
+  return cost + (beyondWeight - 1) * Math.max(0, cost - much);
 }

@@ -18,11 +18,14 @@ const turns = 7;
 const patience = 3;
 /** Good enough to stop at. Ours. */
 const goodEnough = 0.02;
-/** Years run at most while single months are tried out, all beds of a site together; and at least for each bed. */
-const allPolishYears = 4200;
+/** Years run while a bed's single months are tried out: what a site of forty beds leaves it, more with fewer beds. */
 const leastPolishYears = 90;
-/** Years that stand for a group while a table is mended and tried. */
-const mostTrialYears = 10;
+const sharedPolishYears = 14_000;
+const fullSite_beds = 40;
+/** Years that stand for a group while a table is mended and tried: more where there is time to try them often. */
+const leastTrialYears = 10;
+const mostTrialYears = 24;
+const triesOfEach = 40;
 /** Part of a watering by which its minutes are tried longer and shorter, at first and at last. */
 const coarseStep = 0.12;
 const fineStep = 0.05;
@@ -47,12 +50,12 @@ export interface FitAim {
  * where it stresses the plants or gives more than need.
  */
 export function fitTable(input: FitInput, aim: FitAim): FittedTable {
-  const { group, judged } = aim;
+  const { group } = aim;
   const wanted = wantedByMonth(input, group);
   const fits = input.choices.map((_, month) => chooseMonth(input, group, month, wanted[month]!));
   let best: { fits: MonthFit[]; table: Tried } | null = null;
   let sinceBest = 0;
-  const trial = someOf(group);
+  const trial = someOf(group, leastTrialYears);
   for (let turn = 0; turn < turns && sinceBest < patience; turn++) {
     const table = tryOut(input, trial, fits);
     sinceBest++;
@@ -62,15 +65,15 @@ export function fitTable(input: FitInput, aim: FitAim): FittedTable {
     }
     if (weightOf(table.cost) < goodEnough || !mend(input, trial, fits, wanted, table.sums)) break;
   }
-  const fitted = polish(input, someOf(judged), aim.beds, best!.fits);
+  const fitted = polish(input, aim, best!.fits);
   return { ...tryOut(input, group, fitted), wanted_mm: wanted };
 }
 
-/** Years spread evenly over a group, few enough to be run often. */
-function someOf(group: readonly number[]): readonly number[] {
-  const step = group.length / mostTrialYears;
+/** So many years spread evenly over a group; all of a smaller one. */
+function someOf(group: readonly number[], most: number): readonly number[] {
+  const step = group.length / most;
   if (step <= 1) return group;
-  return Array.from({ length: mostTrialYears }, (_, k) => group[Math.floor((k + 0.5) * step)]!);
+  return Array.from({ length: most }, (_, k) => group[Math.floor((k + 0.5) * step)]!);
 }
 
 type Tried = Omit<FittedTable, "wanted_mm">;
@@ -87,12 +90,13 @@ function tryOut(input: FitInput, group: readonly number[], fits: readonly MonthF
  */
 function polish(
   input: FitInput,
-  judged: readonly number[],
-  beds: number,
+  { judged: all, beds }: FitAim,
   fits: readonly MonthFit[],
 ): readonly MonthFit[] {
+  const years = leastPolishYears + Math.max(0, sharedPolishYears / beds - sharedPolishYears / fullSite_beds);
+  const most = Math.floor(Math.min(mostTrialYears, Math.max(leastTrialYears, years / triesOfEach)));
+  const judged = someOf(all, most);
   let best = { fits, table: tryOut(input, judged, fits) };
-  const years = Math.max(leastPolishYears, allPolishYears / beds);
   let tries = Math.min(mostTries, Math.floor(years / judged.length));
   let step: number = coarseStep;
   while (step >= fineStep) {

@@ -4,7 +4,7 @@ import { said } from "../said.ts";
 import { count } from "./count.ts";
 import { allOf } from "./lists.ts";
 import type { Slot } from "./page.ts";
-import { dayNames, monthNames } from "./rounds.ts";
+import { dayNames, monthNames, signed } from "./rounds.ts";
 import { roundAmounts } from "./rounds-amounts.ts";
 
 const plain = new Intl.NumberFormat("en", { maximumFractionDigits: 1 });
@@ -19,7 +19,7 @@ export const monthsPage = {
     "Bed",
     "When",
     "How long",
-    "Each time, and its depth for the roots",
+    "Each time, and depth for the roots",
     "In the month",
     "Wets down to",
     "Left out after rain of",
@@ -44,9 +44,8 @@ export const monthsPage = {
   starts: "Start times that the timer has",
   programmeHead: ["Bed", "Minutes at 100 %", "Water beside need", "Stress beside need"],
   percent: "Seasonal percentage",
-  over: (share: number) => `${share >= 0 ? "+" : "−"}${Math.abs(Math.round(100 * share))} %`,
-  stress: (days: number) =>
-    `${days >= 0 ? "+" : "−"}${plain.format(Math.abs(Math.round(days)))} ${Math.abs(Math.round(days)) === 1 ? "day" : "days"} a year`,
+  over: (share: number) => `${signed(100 * share)} %`,
+  stress: (days: number) => `${signed(days)} ${Math.abs(Math.round(days)) === 1 ? "day" : "days"} a year`,
   noProgramme: "No bed here is on a timer.",
   rounding: "What whole minutes and fixed days cost",
   roundingLead: (share: number, days: number) =>

@@ -85,6 +85,12 @@ export function conflictSaid({ bed, month, stressDays, against }: Conflict, name
   return said`${names.bed(bed)} in ${monthNames[month]!}: ${allOf(rules)} cost it about ${cost} of stress a year. The rules are kept; the plants give.`;
 }
 
+/** A whole number with its sign; ±0 where it rounds to none. */
+export function signed(x: number): string {
+  const whole = Math.round(x);
+  return `${whole === 0 ? "±" : whole > 0 ? "+" : "−"}${Math.abs(whole)}`;
+}
+
 const ordinals = ["", "1st", "2nd", "3rd", "4th", "5th"];
 
 interface Watering {
@@ -148,7 +154,7 @@ export const roundsText = {
   leaveOut: (rain_mm: number, { depth }: RoundAmounts) => `leave out after ${depth(rain_mm)} of rain`,
   rounding: "What whole minutes and fixed days cost, over all years, beside watering to need:",
   roundingRow: (over_pct: number, days: number, within: boolean) =>
-    `water ${over_pct >= 0 ? "+" : "−"}${Math.abs(over_pct)} %, days of stress ${days >= 0 ? "+" : "−"}${Math.abs(days)} a year${within ? "" : ": beyond the bound"}`,
+    `water ${signed(over_pct)} %, days of stress ${signed(days)} a year${within ? "" : ": beyond the bound"}`,
   bounds: (share: number, days: number) =>
     `Bound: at most ${Math.round(100 * share)} % more water and ${days} more days of stress a year.`,
   conflicts: "Where the rules stand against the need:",

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { readInputs } from "../../../src/cli/survey-input.ts";
 import { kcbByMonth } from "../../../src/engine/plants.ts";
 import { netOf_mm } from "../../../src/engine/rounds/run-time.ts";
 import { roundingBounds, roundsDocument } from "../../../src/report/rounds.ts";
@@ -18,11 +19,18 @@ function southern() {
   return workOutRounds(survey, { ...record, firstDay: record.firstDay + 182 });
 }
 
+/** Fifty years generated for its own place. */
+function ofItsClimate() {
+  const { survey, record, notes } = readInputs("demo/southern.survey.json", null);
+  return workOutRounds(survey, record, { notes });
+}
+
 const runs = [
   ["the school, thirty years", long],
   ["the school, other thirty years", workOutRounds(demoSurvey(), thirtyYears(2))],
   ["the school, its own record", workOutRounds(demoSurvey(), demoRecord())],
   ["the southern garden, thirty years", southern()],
+  ["the southern garden, years of its own climate", ofItsClimate()],
 ] as const;
 
 describe.each(runs)("the month table run back through the engine: %s", (_name, { table, survey }) => {
