@@ -142,7 +142,7 @@ export class Choices extends LitElement {
     if (!this.isTyping || !this.later) this.later = screen;
     const { later, version, copyLink, printWorkings } = this;
     return html`${contents(this.renderRoot)}
-      <div class=${isWorking && !isStale ? "busy" : ""} aria-busy=${isWorking ? "true" : nothing}>
+      <div class=${isStale ? "quotes-change" : isWorking ? "busy" : ""} aria-busy=${isWorking ? "true" : nothing}>
         ${answerPart(screen)} ${measuresPart(screen)}
         ${guard([later], () => [sizesPart(later), budgetPart(later), sharesPart(later)])}
         ${moneyPart(screen)}

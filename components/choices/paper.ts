@@ -95,6 +95,9 @@ export const paper = css`
     color: var(--grey);
   }
   @media print {
+    .quotes-change section {
+      content-visibility: visible;
+    }
     section:not(#brief),
     .contents {
       display: none;

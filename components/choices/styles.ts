@@ -12,6 +12,13 @@ export const choicesStyles = css`
     font-size: clamp(1.75rem, 1.1rem + 2.2vw, 2.65rem);
     text-wrap: pretty;
   }
+  /* while quotes are typed, parts out of sight are neither laid out nor painted, and keep their size */
+  section {
+    contain-intrinsic-size: auto 900px;
+  }
+  .quotes-change section {
+    content-visibility: auto;
+  }
   .contents {
     display: flex;
     flex-wrap: wrap;
