@@ -123,6 +123,7 @@ export class Choices extends LitElement {
     const { now, choices, faults, isWorking, isStale, copied, workings } = this.session;
     if (!now) return html`<p class="headline">${choicesPage.noSurvey}</p>`;
     if (faults.length > 0) return refused(faults);
+    if (now.beds.length === 0) return html`<p class="headline">${choicesPage.noBeds}</p>`;
     if (!choices) return html`<p class="headline" role="status">${choicesPage.working}</p>`;
     const { asked, drawing, typed, acts, opened } = this.session;
     const screen: Screen = {

@@ -1,5 +1,6 @@
 import type { GroundsChoices } from "../../src/report/choices-schema.ts";
 import { waterToNeed } from "../../src/survey/measures/chosen.ts";
+import type { Survey } from "../../src/survey/survey.ts";
 import { choicesPage, type TankFacts } from "../../src/words/en/choices-page.ts";
 import type { Said } from "./screen.ts";
 
@@ -12,8 +13,8 @@ export const tankChanges: readonly string[] = ["addTank", "resizeTank", "useTank
 const nothing_kL = 0.05;
 
 /** The answer in a sentence or two: what of tanks, then what comes first. */
-export function verdict(choices: GroundsChoices, said: Said): string {
-  return `${tankVerdict(choices, said)} ${firstThings(choices, said)}`;
+export function verdict(choices: GroundsChoices, survey: Survey, said: Said): string {
+  return `${tankVerdict(choices, said)} ${firstThings(choices, survey, said)}`;
 }
 
 /** Where the intervals overlap it is a draw; "not worth it" is said plainly. */
@@ -49,10 +50,18 @@ function factsOf({ id, name, worth, after_kL_year, cost }: MeasureRow, said: Sai
   };
 }
 
-function firstThings({ mains, measures, best, frontier }: GroundsChoices, said: Said): string {
+function firstThings(
+  { mains, measures, best, frontier }: GroundsChoices,
+  survey: Survey,
+  said: Said,
+): string {
   const gives_kL = mains.today_kL_year - mains.need_kL_year;
-  const first =
-    gives_kL >= 0
+  const isKnown = survey.beds.some(
+    ({ id, watering }) => watering.supply !== "none" && !mains.todayUnknown.includes(id),
+  );
+  const first = !isKnown
+    ? choicesPage.needUnknown
+    : gives_kL >= 0
       ? choicesPage.needGives(said.opens(said.water(gives_kL), "choices/set/none/saved"))
       : choicesPage.needTakes(said.opens(said.water(-gives_kL), "choices/set/none/saved"));
   const names = measures.filter(({ id }) => best.measures.includes(id)).map(({ name }) => name);
@@ -89,6 +98,8 @@ export function widthSentences({ mains, spread }: GroundsChoices, said: Said): s
   const { p10, p50, p90 } = spread?.giveUp_kL_year ?? { p10: null, p50: null, p90: null };
   const years = mains.giveUp_kL_year;
   const words: string[] = [];
+  const widest = spread?.giveUp_kL_year ?? years;
+  if (Math.max(Math.abs(widest.p10 ?? 0), Math.abs(widest.p90 ?? 0)) < nothing_kL) return words;
   const drawn = (kL: number, point: string) => said.opens(said.water(kL), `choices/sure/give-up/${point}`);
   if (spread && p10 !== null && p50 !== null && p90 !== null)
     words.push(

@@ -7,12 +7,12 @@ import { drawsLine } from "./sure.ts";
 
 /** The question, the answer as a sentence, and its width. */
 export function answerPart(screen: Screen) {
-  const { choices, said, isStale } = screen;
+  const { choices, survey, said, isStale } = screen;
   const under = underSentence(choices, said);
   return html`<section id="answer" tabindex="-1" aria-labelledby="question">
     ${under ? html`<p class="first">${figures(under, screen)}</p>` : nothing}
     <p class="question" id="question" role="heading" aria-level="2">${choicesPage.question}</p>
-    <p class="headline">${figures(verdict(choices, said), screen)}</p>
+    <p class="headline">${figures(verdict(choices, survey, said), screen)}</p>
     <div class="spread">
       <div class="main">
         <p class="lead">${widthSentences(choices, said).map((words) => html`${figures(words, screen)} `)}${

@@ -31,6 +31,7 @@ export const choicesPage = {
   draw: (one: string, other: string, chance: string) =>
     `It is a draw: ${one} does better than ${other} in ${chance} of 100 draws, too close to tell apart.`,
   noTanks: "No tank is quoted here, and none is needed to begin.",
+  needUnknown: "How the beds are watered today is not known, so no saving is claimed from it",
   needGives: (saved: string) => `Watering to need gives up ${saved} of mains water a year and buys nothing`,
   needTakes: (more: string) =>
     `Watering every bed to its need takes ${more} more mains water a year than today`,
@@ -47,6 +48,7 @@ export const choicesPage = {
   faults: (n: number) =>
     n === 1 ? "One entry stands in the way of a decision" : `${n} entries stand in the way of a decision`,
   crashed: "The calculation stopped. This is a fault of the program, not of your survey.",
+  noBeds: "There are no beds in this survey yet. Once one is measured, its choices stand here.",
   noSurvey: "There is no survey here yet.",
   under: (beds: readonly string[], short: string) =>
     `${allOf(beds)} ${beds.length === 1 ? "gets" : "get"} less than ${beds.length === 1 ? "it needs" : "they need"} today, ${short} a year short in all. That comes before any saving.`,

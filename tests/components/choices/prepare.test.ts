@@ -44,7 +44,7 @@ test("tanks that do not pay are said not to be worth it, before anything else", 
     "does-not-pay",
     "does-not-pay",
   ]);
-  expect(verdict(with_({ spread: undefined }), said)).toMatch(
+  expect(verdict(with_({ spread: undefined }), survey, said)).toMatch(
     /^No: .*none is worth its money\. Watering to need gives up/,
   );
 });
@@ -56,14 +56,14 @@ test("a tank that pays and is in the best set is said to pay, with what it saves
     measures: tankWorth("pays"),
     best: { ...choices.best, measures: [...choices.best.measures, tank!.id] },
   });
-  expect(verdict(paying, said)).toMatch(
+  expect(verdict(paying, survey, said)).toMatch(
     /^Yes, .*“A yard tank of 10,000 L” saves [\d.]+\u00a0kL a year for \$4,300 and pays/,
   );
 });
 
 test("without a quote nobody can say", () => {
   const unpriced = with_({ spread: undefined, measures: tankWorth("not-priced") });
-  expect(verdict(unpriced, said)).toMatch(/^Nobody can say yet/);
+  expect(verdict(unpriced, survey, said)).toMatch(/^Nobody can say yet/);
 });
 
 test("sets that the draws cannot tell apart are a draw, whatever the middle says", () => {
@@ -80,12 +80,21 @@ test("sets that the draws cannot tell apart are a draw, whatever the middle says
       ],
     },
   });
-  expect(verdict(drawn, said)).toMatch(/^It is a draw: .* in 55 of 100 draws/);
+  expect(verdict(drawn, survey, said)).toMatch(/^It is a draw: .* in 55 of 100 draws/);
 });
 
 test("no tank is put forward where none was quoted", () => {
   const none = with_({ measures: choices.measures.filter(({ change }) => change === "mendLeak") });
-  expect(verdict(none, said)).toMatch(/^No tank is quoted here, and none is needed to begin\./);
+  expect(verdict(none, survey, said)).toMatch(/^No tank is quoted here, and none is needed to begin\./);
+});
+
+test("where nobody knows how beds are watered today, no saving is claimed from watering to need", () => {
+  const unknown = with_({
+    mains: { ...choices.mains, todayUnknown: survey.beds.map(({ id }) => id) },
+    measures: choices.measures.filter(({ change }) => change === "mendLeak"),
+  });
+  expect(verdict(unknown, survey, said)).toMatch(/is not known, so no saving is claimed from it/);
+  expect(verdict(unknown, survey, said)).not.toContain("Watering to need gives up");
 });
 
 test("beds that get too little are named before any saving, and the width is told by its draws", () => {
