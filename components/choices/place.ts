@@ -35,7 +35,7 @@ export class ChoicesPlace extends PlaceElement {
       .weather=${on.record}
       .say=${this.app.say}
       .version=${this.savedAs}
-      @change=${(event: CustomEvent<{ survey: Survey }>) => this.model.change(offPlace(event.detail.survey, survey))}
+      @change=${(event: CustomEvent<{ survey: Survey }>) => this.model.changeBeside(offPlace(event.detail.survey, survey))}
     ></gwb-choices>`;
   }
 }

@@ -3,6 +3,8 @@ import type { Question, Reply } from "../../src/report/questions.ts";
 import type { TanksView } from "../../src/report/tanks-view.ts";
 import type { ThirstView } from "../../src/report/thirst-view.ts";
 import type { AnswerView } from "../../src/report/view.ts";
+import { carried } from "../../src/survey/edit/carried.ts";
+import type { Draft } from "../../src/survey/edit/document.ts";
 import type { Survey } from "../../src/survey/survey.ts";
 import type { UnitSystem } from "../../src/units.ts";
 import type { SiteState } from "../kept/answers.ts";
@@ -101,6 +103,16 @@ export class SiteModel {
     this.draft = null;
     this.#keep(survey);
     void this.#workOut();
+  }
+
+  /**
+   * The survey after something other than the editor changed it: entries with faults stay beside it as they were typed.
+   * @param before what was changed
+   */
+  changeBeside(after: Survey, before = this.survey): void {
+    const { draft } = this;
+    this.change(after);
+    if (draft && before) this.typeDraft(carried(draft as Draft, before as Draft, after as Draft));
   }
 
   /** Entries with faults to keep beside the survey; null once there are none. */

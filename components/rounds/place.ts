@@ -67,7 +67,7 @@ export class RoundsPlace extends PlaceElement {
       .today=${today()}
       .say=${this.app.say}
       .explainSite=${this.explain}
-      @change=${(event: CustomEvent<{ survey: Survey }>) => this.model.change(offPlace(event.detail.survey, survey))}
+      @change=${(event: CustomEvent<{ survey: Survey }>) => this.model.changeBeside(offPlace(event.detail.survey, survey))}
       @log=${(event: CustomEvent<{ entries: readonly LogEntry[] }>) => this.model.kept.addToLog([...event.detail.entries])}
     ></gwb-rounds>`;
   }

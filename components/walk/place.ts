@@ -1,5 +1,4 @@
 import { html, nothing } from "lit";
-import { carried } from "../../src/survey/edit/carried.ts";
 import type { Draft } from "../../src/survey/edit/document.ts";
 import { healed } from "../../src/survey/edit/heal.ts";
 import type { Survey } from "../../src/survey/survey.ts";
@@ -59,14 +58,6 @@ export class WalkPlace extends PlaceElement {
     return this.mended.survey;
   }
 
-  /** Entries with faults are kept beside what was measured, as they were typed. */
-  private change(after: Survey): void {
-    const { model, survey } = this;
-    const { draft } = model;
-    model.change(after);
-    if (draft && survey) model.typeDraft(carried(draft as Draft, survey as Draft, after as Draft));
-  }
-
   protected override render() {
     const { model, app, survey } = this;
     if (!survey || !isScreen(this.rest)) return nothing;
@@ -78,7 +69,7 @@ export class WalkPlace extends PlaceElement {
       .weights=${this.weights}
       .fields=${this.fields}
       .route=${this.rest}
-      @change=${(event: CustomEvent<{ survey: Survey }>) => this.change(event.detail.survey)}
+      @change=${(event: CustomEvent<{ survey: Survey }>) => model.changeBeside(event.detail.survey, survey)}
       @route=${(event: CustomEvent<{ route: string }>) => app.go(sitePath(model.id, this.place, event.detail.route))}
     ></gwb-walk>`;
   }
