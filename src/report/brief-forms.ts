@@ -58,8 +58,11 @@ const style = `
 body { margin: 0; color: #1d1b16; background: #fffdf8; font: 11pt/1.4 Georgia, "Times New Roman", serif; }
 main { max-width: 44rem; margin: 0 auto; padding: 1.5rem; }
 h1 { font-size: 1.6rem; margin: 0 0 0.3rem; }
-h2, caption { font-size: 1.05rem; font-weight: 700; text-align: left; margin: 0.9rem 0 0.25rem; break-after: avoid; }
+h2, caption { font-size: 1.05rem; font-weight: 700; text-align: left; break-after: avoid; border-top: 1.5px solid #1d1b16; padding-top: 0.25rem; }
+h2 { margin: 0.9rem 0 0.25rem; }
+h1 { font-weight: 400; }
 p, ul, ol { margin: 0.25rem 0; }
+ul, ol { padding-left: 1.2rem; }
 .question { font-size: 1.15rem; font-style: italic; }
 li { margin: 0.15rem 0; }
 table { border-collapse: collapse; width: 100%; font-size: 0.85em; font-variant-numeric: tabular-nums; margin-top: 0.9rem; }
@@ -67,9 +70,10 @@ caption { padding-bottom: 0.2rem; }
 th, td { border-bottom: 1px solid #8a8372; padding: 0.15rem 0.35rem; text-align: right; vertical-align: top; }
 th { font-weight: 600; border-bottom-width: 2px; }
 th:first-child, td:first-child { text-align: left; }
-tr { break-inside: avoid; }
+td:last-child { white-space: nowrap; }
+table, tr { break-inside: avoid; }
 @media print { body { background: none; font-size: 9.5pt; } main { max-width: none; padding: 0; } }
-@media (prefers-color-scheme: dark) { @media screen { body { color: #ece7da; background: #1a1915; } } }
+@media (prefers-color-scheme: dark) { @media screen { body { color: #ece7da; background: #1a1915; } h2, caption { border-color: #ece7da; } } }
 `;
 
 function htmlOf(block: Block): string {
