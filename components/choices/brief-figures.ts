@@ -31,6 +31,7 @@ function figuresOf(choices: GroundsChoices): Figures {
   return [
     ["water", mains.today_kL_year, "mains/today"],
     ["water", mains.plan_kL_year, "mains/plan"],
+    ["water", mains.need_kL_year, "mains/need"],
     ["water", mains.giveUp_kL_year.p50, "mains/give-up"],
     ["water", plans.noMoreThanToday?.plan_kL_year, "choices/least"],
     ["water", short, "choices/short"],

@@ -18,6 +18,8 @@ export interface BriefWords {
   under(beds: readonly string[], known: number, short_kL: number): string;
   noMore(plan_kL: number, today_kL: number): string;
   give(today_kL: number, plan_kL: number, middle_kL: number | null): string;
+  /** Where nothing is known of how beds are watered today. */
+  needOnly(need_kL: number, plan_kL: number): string;
   takesMore(today_kL: number, plan_kL: number): string;
   years(dry: { year: number; kL: number }, wet: { year: number; kL: number }): string;
   width(low_kL: number, high_kL: number, draws: number): string;

@@ -78,14 +78,10 @@ function answer(choices: GroundsChoices, words: BriefWords, { bed }: BriefNames)
       ),
     );
   }
-  const { today_kL_year: today, plan_kL_year: plan, giveUp_kL_year } = mains;
-  said.push(plan < today ? words.give(today, plan, giveUp_kL_year.p50) : words.takesMore(today, plan));
-  if (plans.noMoreThanToday) said.push(words.noMore(plans.noMoreThanToday.plan_kL_year, today));
-  const [dry, wet] = [mains.dryYear, mains.wetYear].map((year) => yearOf(choices, year));
-  if (dry && wet && dry.year !== wet.year) said.push(words.years(dry, wet));
-  const drawn = spread?.giveUp_kL_year;
-  if (spread && drawn && drawn.p10 !== null && drawn.p90 !== null)
-    said.push(words.width(drawn.p10, drawn.p90, spread.draws));
+  // where nothing is known of today the need stands in for it, and nothing is claimed from that
+  if (mains.todayUnknown.length > 0 && underWatered.length + overWatered.length === 0)
+    said.push(words.needOnly(mains.need_kL_year, mains.plan_kL_year));
+  else said.push(...againstToday(choices, words));
   const need = shares.find(({ id }) => id === waterToNeed);
   if (need && need.share_kL_year > 0) said.push(words.byNeed(need.share_kL_year, need.saved_money_year));
   const chosen = namesOf(choices, best.measures);
@@ -100,6 +96,21 @@ function answer(choices: GroundsChoices, words: BriefWords, { bed }: BriefNames)
     said.push(
       words.draw(namesOf(choices, first.measures), namesOf(choices, second.measures), spread.chance[0]![1]!),
     );
+  return said;
+}
+
+/** What falls against today, in the middle, in a dry and a wet year, and with all that is not known for sure. */
+function againstToday(choices: GroundsChoices, words: BriefWords): string[] {
+  const { mains, plans, spread } = choices;
+  const said: string[] = [];
+  const { today_kL_year: today, plan_kL_year: plan, giveUp_kL_year } = mains;
+  said.push(plan < today ? words.give(today, plan, giveUp_kL_year.p50) : words.takesMore(today, plan));
+  if (plans.noMoreThanToday) said.push(words.noMore(plans.noMoreThanToday.plan_kL_year, today));
+  const [dry, wet] = [mains.dryYear, mains.wetYear].map((year) => yearOf(choices, year));
+  if (dry && wet && dry.year !== wet.year) said.push(words.years(dry, wet));
+  const drawn = spread?.giveUp_kL_year;
+  if (spread && drawn && drawn.p10 !== null && drawn.p90 !== null)
+    said.push(words.width(drawn.p10, drawn.p90, spread.draws));
   return said;
 }
 

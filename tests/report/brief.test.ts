@@ -129,6 +129,15 @@ describe("the brief", () => {
     expect(said).not.toMatch(/could fall/);
   });
 
+  test("claims no saving from what is not known of today: need and plan stand side by side", () => {
+    const unwatched = survey();
+    for (const bed of unwatched.beds) delete bed.watering.habit;
+    const choices = decisionOf(unwatched, record);
+    const said = under(blocksOf(choices), "The answer").join(" ");
+    expect(said).toMatch(/is not known, so no saving is claimed: watered to need they take [\d,]+ kL/);
+    expect(said).not.toMatch(/could fall|less than today|come from watering to need/);
+  });
+
   test("names what it does not know, and how long the record is", () => {
     const said = under(blocks, "What this does not know").join(" ");
     expect(said).toMatch(/hedge/);

@@ -55,6 +55,8 @@ export function briefWords(
       `If no bed got more than today, the same plan would take ${water(plan)} a year in place of ${water(today)}; those beds would stay short.`,
     give: (today: number, plan: number, middle: number | null) =>
       `Mains water for the grounds could fall from ${bare(today)} to ${water(plan)} a year with the measures chosen and every bed watered to its need${middle === null ? "" : `: ${water(middle)} given up in the middle year`}.`,
+    needOnly: (need: number, plan: number) =>
+      `How the grounds are watered today is not known, so no saving is claimed: watered to need they take ${water(need)} of mains water a year, with the measures chosen ${water(plan)}.`,
     takesMore: (today: number, plan: number) =>
       `To water every bed to its need takes more mains water than today, ${water(plan)} a year in place of ${water(today)}, even with the measures chosen: there is no saving to claim.`,
     years: (dry: { year: number; kL: number }, wet: { year: number; kL: number }) =>
