@@ -165,6 +165,11 @@ export class SiteModel {
     return (await this.#compute.ask({ kind: "tanks" }))?.view ?? null;
   }
 
+  /** A worked example of one bed's week for a class, a page to print; null where there is none. */
+  async classSheet(bed: string, units: UnitSystem): Promise<string | null> {
+    return (await this.#compute.ask({ kind: "class-sheet", bed, units }))?.html ?? null;
+  }
+
   /** How far the answer shown may be out. @param each hears it as it becomes surer */
   async width(each: (width: AnswerWidth | null) => void): Promise<void> {
     await this.#compute.follow({ kind: "width" }, ({ width }) => each(width));

@@ -1,11 +1,30 @@
-import { html } from "lit";
-import type { ThirstView } from "../../src/report/thirst-view.ts";
+import { css, html, nothing } from "lit";
+import type { ThirstBed, ThirstView } from "../../src/report/thirst-view.ts";
+import { thirst } from "../../src/words/en/thirst.ts";
 import { sitePath } from "../frame/route.ts";
 import { ViewedPlace } from "../frame/viewed-place.ts";
+import { printPages } from "../look/print-pages.ts";
+import { inOrder } from "./order/prepare.ts";
 import "./thirst.ts";
+
+const words = thirst.forClass;
 
 /** What each bed of a kept site needs. Its address names the bed and the year: `/thirst/oval/2015`. */
 export class ThirstPlace extends ViewedPlace<ThirstView> {
+  static override styles = [
+    ...ViewedPlace.styles,
+    css`
+      .for-class .lead {
+        margin-block: 0.7rem 1rem;
+      }
+      @media print {
+        .for-class {
+          display: none;
+        }
+      }
+    `,
+  ];
+
   protected override look() {
     return this.model.thirst();
   }
@@ -14,6 +33,7 @@ export class ThirstPlace extends ViewedPlace<ThirstView> {
     const { seen, app, rest } = this;
     if (!seen) return null;
     const { bed, year } = readChosen(rest);
+    const shown = seen.beds.find(({ id }) => id === bed) ?? inOrder(seen.beds, "all")[0];
     return html`<gwb-thirst
       .view=${seen}
       .say=${app.say}
@@ -22,7 +42,22 @@ export class ThirstPlace extends ViewedPlace<ThirstView> {
       .bed=${bed}
       .year=${year}
       @gwb-choose=${this.choose}
-    ></gwb-thirst>`;
+    ></gwb-thirst>${shown ? this.forClass(shown) : nothing}`;
+  }
+
+  /** The same bed's week as a class works it by hand. */
+  private forClass({ id, name }: ThirstBed) {
+    return html`<section class="section for-class" aria-labelledby="for-class">
+      <h2 id="for-class">${words.name}</h2>
+      <p class="lead">${words.words}</p>
+      <p><button type="button" class="press" @click=${() => void this.printSheet(id, name)}>${words.print(name)}</button></p>
+    </section>`;
+  }
+
+  private async printSheet(bed: string, name: string): Promise<void> {
+    const sheet = await this.model.classSheet(bed, this.app.say.system);
+    if (sheet === null) this.app.speak(words.none(name));
+    else printPages(sheet);
   }
 
   private readonly choose = ({ detail }: CustomEvent<{ bed: string | null; year: number | null }>): void => {

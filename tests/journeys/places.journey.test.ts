@@ -5,6 +5,13 @@ import { hangsOver, journey } from "../helpers/journey.ts";
 
 const at = journey();
 
+declare global {
+  interface Window {
+    /** What went to the printer. */
+    printed?: string;
+  }
+}
+
 /** The demo, kept as a site. @returns its path */
 async function keptDemo(page: Page): Promise<string> {
   await page.getByRole("button", { name: "Keep this invented school, to try everything on it" }).click();
@@ -33,6 +40,15 @@ test("thirst: the address names the bed and the year, and both come back from it
   await page.getByRole("button", { name: "Earlier year" }).click();
   await page.getByRole("heading", { name: /^Front beds in 2014: watered/ }).waitFor();
   expect(pathOf(page)).toBe(`/${site}/thirst/front/2014`);
+  await page.evaluate(() => {
+    window.print = () => {
+      window.printed = document.querySelector(".pages-to-print")?.shadowRoot?.textContent ?? "";
+    };
+  });
+  await page.getByRole("button", { name: "Print the worked example: Front beds" }).click();
+  await expect
+    .poll(() => page.evaluate(() => window.printed))
+    .toMatch(/Sheet 1: fill in the blanks[\s\S]*Sheet 2: the answers/);
   await page.reload();
   await page.getByRole("heading", { name: /^Front beds in 2014: watered/ }).waitFor();
   await page.goBack();

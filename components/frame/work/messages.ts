@@ -38,6 +38,7 @@ export type Ask =
   /** Loads what works an answer out, before it is asked for. */
   | { kind: "warm" }
   /** These read the answer last worked out. */
+  | { kind: "class-sheet"; bed: string; units: UnitSystem }
   | { kind: "thirst" }
   | { kind: "width" }
   | { kind: "tanks" }
@@ -52,6 +53,8 @@ export interface Answers {
   answer: { view: AnswerView } | { wrong: Wrong; faults: readonly ToldFault[] };
   warm: null;
   explain: { working: Working | null };
+  /** A page to print; null where the record holds no whole week of it. */
+  "class-sheet": { html: string | null };
   /** null while nothing is worked out. */
   thirst: { view: ThirstView | null };
   tanks: { view: TanksView | null };

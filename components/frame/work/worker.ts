@@ -24,6 +24,10 @@ async function carryOut(ask: Ask, tell: Tell, isOvertaken: () => boolean): Promi
       const { workingOf } = await import("./workings.ts");
       return tell({ working: workingOf(ask.address, ask.units) }, true);
     }
+    case "class-sheet": {
+      const { classSheetOf } = await import("./workings.ts");
+      return tell({ html: classSheetOf(ask.bed, ask.units) }, true);
+    }
     case "thirst": {
       const { thirstOf } = await import("./water.ts");
       return tell({ view: thirstOf() }, true);

@@ -236,6 +236,13 @@ export const thirst = {
     betweenShort: (litres: string, area: string) => `+${litres}/${area}`,
     only: (count: number) => `The ${count} largest beds.`,
   },
+  forClass: {
+    name: "For a class",
+    words:
+      "One bed and its most telling week, worked by hand: blanks to fill in on the first sheet, the answers on the second.",
+    print: (bed: string) => `Print the worked example: ${bed}`,
+    none: (bed: string) => `The record holds no whole week of ${bed}.`,
+  },
   aside: {
     rainUsed: "Rain that is used.",
     rainUsedWords:

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import { partRules, partStyle } from "../../../components/look/print-pages.ts";
 import { bedFacts } from "../../../components/rounds/bed-facts.ts";
 import {
   coolWindows,
@@ -12,7 +13,6 @@ import { blankMonday, mondayLog, weekSaid } from "../../../components/rounds/mon
 import { mondayBlank, readMonday } from "../../../components/rounds/monday-read.ts";
 import { withMoved, withoutOrder } from "../../../components/rounds/order.ts";
 import { monthAhead } from "../../../components/rounds/paper-part.ts";
-import { partRules, partStyle } from "../../../components/rounds/print-pages.ts";
 import { soilsNow } from "../../../components/rounds/soil.ts";
 import { minutesOf, weekDrawn } from "../../../components/rounds/week-days.ts";
 import { dayNumber } from "../../../src/engine/weather/dates.ts";
