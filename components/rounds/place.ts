@@ -8,6 +8,7 @@ import { type OnPlace, offPlace, onPlace } from "../frame/on-place.ts";
 import { PlaceElement } from "../frame/place-element.ts";
 import type { SiteWeather } from "../frame/site-weather.ts";
 import { base } from "../look/base.ts";
+import { keepPage } from "../walk/offline/register.ts";
 import { BrowserLogStore, type LogStore, PassingLogStore } from "./log-store.ts";
 import "./rounds.ts";
 
@@ -28,6 +29,12 @@ export class RoundsPlace extends PlaceElement {
   }
 
   private readonly explain: Explain = (at) => this.model.explain(at, this.app.say.system);
+
+  /** The log is written in the garden, out of reach of the server too. */
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void keepPage();
+  }
 
   /** How the kept log stood when it was last fetched. */
   private seen: string | null = null;
