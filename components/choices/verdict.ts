@@ -69,8 +69,9 @@ function firstThings(
   const key = setKeyOf(best.measures);
   const cost = said.opens(said.money(best.cost), `choices/cost/set/${key}`);
   const saved = said.opens(said.water(best.saved_kL_year), `choices/set/${key}/saved`);
+  const { bestByItself, bestAdds, bestStill } = choicesPage;
   if (names.length > 0 && isMore)
-    return first + (gives_kL >= 0 ? choicesPage.bestAdds : choicesPage.bestStill)(names, cost, saved);
+    return first + (isKnown ? (gives_kL >= 0 ? bestAdds : bestStill) : bestByItself)(names, cost, saved);
   return first + (measures.length > 0 ? choicesPage.bestNone : choicesPage.bestNoMeasures);
 }
 

@@ -39,6 +39,8 @@ export const choicesPage = {
     `; with ${quoted(names)} for ${cost} it is ${saved}.`,
   bestStill: (names: readonly string[], cost: string, saved: string) =>
     `; ${quoted(names)} for ${cost} bring it to ${saved}.`,
+  bestByItself: (names: readonly string[], cost: string, saved: string) =>
+    `; ${quoted(names)} for ${cost} gives up ${saved} a year whatever it is.`,
   bestNone: "; nothing that is quoted is worth buying beside it at these prices.",
   bestNoMeasures: ".",
   planAsChosen: "the plan as chosen",
