@@ -20,7 +20,7 @@ import { choiceCautionSentence } from "../../src/words/en/choices-reasons.ts";
 import { faultWords } from "../../src/words/en/faults.ts";
 import { refusalsOf } from "../../src/words/en/refusals.ts";
 import type { Ask, GivenWeather, Told, ToldFault } from "./messages.ts";
-import { Workings } from "./workings.ts";
+import type { Workings } from "./workings.ts";
 
 const say = { caution: cautionSentence, choiceCaution: choiceCautionSentence };
 
@@ -41,7 +41,8 @@ export class Desk {
   #held: Decision | null = null;
   /** The decision held, at the prices last asked of. */
   #priced: ChoicesContext | null = null;
-  readonly #workings = new Workings();
+  /** Fetched when the first figure is opened. */
+  #workings: Workings | null = null;
   /** Draws wanted; what is made stays. */
   #wanted = 0;
   #drawing = false;
@@ -72,7 +73,7 @@ export class Desk {
 
   async #decide({ id, survey: document, weather, budget, questions, draws, seed }: DecideAsk): Promise<void> {
     this.#under = null;
-    this.#workings.forget();
+    this.#workings?.forget();
     const given = givenFor(document, weather);
     if ("faults" in given) return this.#tell({ kind: "faults", id, faults: given.faults });
     try {
@@ -99,7 +100,7 @@ export class Desk {
     this.#held = null;
     if ("faults" in given) return;
     this.#held = decide(workOut(given.survey, given.record, { notes: given.notes }), { budget });
-    this.#workings.forget();
+    this.#workings?.forget();
     // what runs it needs are then made
     this.#price(this.#held, document, budget);
   }
@@ -113,7 +114,8 @@ export class Desk {
     if (this.#held) this.#tell({ kind: "repriced", id, rows: this.#price(this.#held, survey, budget) });
   }
 
-  #explain({ id, at, units, lang }: Extract<Ask, { kind: "explain" }>): void {
+  async #explain({ id, at, units, lang }: Extract<Ask, { kind: "explain" }>): Promise<void> {
+    if (!this.#workings) this.#workings = new (await import("./workings.ts")).Workings();
     const decision = this.#under?.decision ?? this.#held;
     const context = this.#under ? this.#under.decision.context : this.#priced;
     const working =

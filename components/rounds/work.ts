@@ -1,7 +1,5 @@
 import { formatIso } from "../../src/engine/weather/dates.ts";
 import type { WeatherRecord } from "../../src/engine/weather/record.ts";
-import { explainRound } from "../../src/explain/rounds/explain-round.ts";
-import { plainSay } from "../../src/explain/say.ts";
 import { readLog } from "../../src/files/log.ts";
 import { readRecord } from "../../src/files/record.ts";
 import { namesOf, roundsDocument } from "../../src/report/rounds.ts";
@@ -26,7 +24,6 @@ import type {
   WeekSaid,
   Wrong,
 } from "./messages.ts";
-import { fileText } from "./work-files.ts";
 
 /** What was worked out last: files are written from it, and a week that changes leaves the table standing. */
 export interface Kept {
@@ -39,14 +36,19 @@ export interface Kept {
 let kept: Kept | null = null;
 let lastTable: { key: string; worked: RoundsWorked } | null = null;
 
-export function carryOut(ask: RoundsAsk): RoundsAnswers[RoundsKind] {
+/** Files and workings are asked for now and then: what writes them is fetched when it is. */
+export async function carryOut(ask: RoundsAsk): Promise<RoundsAnswers[RoundsKind]> {
   switch (ask.kind) {
     case "rounds":
       return roundsOf(ask.of);
-    case "file":
+    case "file": {
+      const { fileText } = await import("./work-files.ts");
       return kept && { text: fileText(kept, ask.file) };
-    case "explain":
-      return kept && explainRound({ ...kept, say: plainSay(ask.units, ask.locale) }, ask.at);
+    }
+    case "explain": {
+      const { roundWorking } = await import("./workings.ts");
+      return kept && roundWorking(kept, ask);
+    }
     case "log": {
       const read = readLog(ask.text);
       return "faults" in read ? { faults: read.faults.map(told) } : { entries: read.entries };

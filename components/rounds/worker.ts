@@ -6,7 +6,7 @@ addEventListener("message", async ({ data: { id, ask } }: MessageEvent<RoundsPos
   let reply: RoundsReply;
   try {
     const { carryOut } = await import("./work.ts");
-    reply = { id, told: carryOut(ask) };
+    reply = { id, told: await carryOut(ask) };
   } catch (error) {
     reply = { id, crash: error instanceof Error ? error.message : String(error) };
   }
