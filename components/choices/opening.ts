@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { figureWords as words } from "../../src/words/en/page.ts";
 import { figuresIn } from "../../src/words/marked.ts";
 import "../figure/figure.ts";
 import { keptTogether } from "../figure/kept.ts";
@@ -39,13 +40,20 @@ export function cellFigure(
 ): string | TemplateResult {
   if (at === null || !explain) return text;
   const isOpen = open?.row === row && open.at === at;
-  return html`<button class="opens worked-out" aria-expanded=${isOpen} @click=${() => acts.open(isOpen ? null : { row, at })}>${text}</button>`;
+  return html`<button class="opens worked-out" aria-expanded=${isOpen} aria-description=${words.open} @click=${() => acts.open(isOpen ? null : { row, at })}>${text}</button>`;
 }
 
 /** The working below a row, where one of its figures is open. */
 export function openedBelow({ choices, explain, open, acts }: Screen, row: string, columns: number) {
   if (open?.row !== row) return nothing;
   return html`<tr class="opened"><td colspan=${columns}>
-    <gwb-opened .at=${open.at} .of=${choices} .explain=${explain} @gwb-close=${() => acts.open(null)}></gwb-opened>
+    <gwb-opened .at=${open.at} .of=${choices} .explain=${explain} @gwb-close=${(event: Event) => closed(event, acts)}></gwb-opened>
   </td></tr>`;
+}
+
+/** Whoever closes a working is back at its figure. */
+function closed(event: Event, acts: Screen["acts"]): void {
+  const row = (event.currentTarget as Element).closest("tr")!.previousElementSibling;
+  acts.open(null);
+  row?.querySelector<HTMLElement>('.opens[aria-expanded="true"]')?.focus();
 }

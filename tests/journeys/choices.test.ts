@@ -128,6 +128,9 @@ test("a figure opens below its line or its row, its numbers open further, and Es
   await opened.getByRole("button", { name: /^Back/ }).click();
   await opened.locator(".sums").press("Escape");
   expect(await opened.count()).toBe(0);
+  expect(
+    await cistern.getByRole("button", { name: "$4,610" }).evaluate((figure) => figure.matches(":focus")),
+  ).toBe(true);
 
   const weather = page.locator("#weather");
   await weather
@@ -136,6 +139,30 @@ test("a figure opens below its line or its row, its numbers open further, and Es
     .click();
   await weather.getByText("Rain; A fifth less rain").waitFor();
 }, 60_000);
+
+test("every figure on the screen leads to a working", async () => {
+  const page = await open();
+  await drawn(page);
+  const figures = page.locator("gwb-figure");
+  const nowhere = await figures.evaluateAll(async (all) => {
+    const bad: string[] = [];
+    for (const figure of all as (HTMLElement & { at: string; explain(at: string): Promise<object | null> })[])
+      if ((await figure.explain(figure.at)) === null) bad.push(figure.at);
+    return bad;
+  });
+  expect(nowhere).toEqual([]);
+  expect(await figures.count()).toBeGreaterThan(100);
+  const cells = page.locator(".opens");
+  const count = await cells.count();
+  expect(count).toBeGreaterThan(100);
+  // a row in five, so that it takes seconds: each kind of cell has many rows
+  for (let k = 0; k < count; k += 5) {
+    await cells.nth(k).click();
+    await page.locator("gwb-opened .sums .title").waitFor();
+    await cells.nth(k).click();
+    await page.locator("gwb-opened").waitFor({ state: "detached" });
+  }
+}, 90_000);
 
 test("a quote changed while its working is open changes the working too", async () => {
   const page = await open();

@@ -40,7 +40,7 @@ export const choicesPage = {
   bestStill: (names: readonly string[], cost: string, saved: string) =>
     `; ${quoted(names)} for ${cost} bring it to ${saved}.`,
   bestByItself: (names: readonly string[], cost: string, saved: string) =>
-    `; ${quoted(names)} for ${cost} gives up ${saved} a year whatever it is.`,
+    `; ${quoted(names)} for ${cost} gives up ${saved} a year in any case.`,
   bestNone: "; nothing that is quoted is worth buying beside it at these prices.",
   bestNoMeasures: ".",
   planAsChosen: "the plan as chosen",
