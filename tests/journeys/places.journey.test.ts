@@ -1,3 +1,4 @@
+import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { faultsByAxe } from "../helpers/axe.ts";
@@ -89,4 +90,16 @@ test("a figure's working has a page of its own, from which one walks to a day an
   expect(await hangsOver(page)).toBe(0);
   await page.goto(`${at.served().address}${site}/working/bed/nowhere/need`);
   await page.getByText("No figure of this site has the address bed/nowhere/need.").waitFor();
+});
+
+test("no part of the page's script is heavier than 120 kB, compressed", async () => {
+  const page = await at.open();
+  const { address } = at.served();
+  const files = (await (await page.request.get(`${address}kept.json`)).json()) as string[];
+  const scripts = files.filter((file) => file.endsWith(".js"));
+  expect(scripts.length).toBeGreaterThan(20);
+  for (const script of scripts) {
+    const text = await (await page.request.get(address + script)).body();
+    expect(gzipSync(text).length / 1000, script).toBeLessThan(120);
+  }
 });
