@@ -22,7 +22,7 @@ export function writeRoundsFiles(
   flags: RoundsFlags,
   worked: RoundsWorked,
   week: WeekWorked | null,
-  document: GroundsRounds,
+  { document, whole }: { document: GroundsRounds; whole: GroundsRounds },
 ): void {
   const now_ms = Date.now();
   const today = flags.today ?? Math.floor(now_ms / 86_400_000);
@@ -38,7 +38,7 @@ export function writeRoundsFiles(
   }
   if (flags.html !== null) {
     const shown = flags.month === null ? months.slice(0, 1) : months;
-    writeWhole(flags.html, sheets(flags, worked, { ...document, madeOn: formatIso(today) }, shown));
+    writeWhole(flags.html, sheets(flags, worked, { ...whole, madeOn: formatIso(today) }, shown));
   }
   if (flags.csv !== null) writeWhole(flags.csv, writeCsv(roundsColumns, roundsRows(document)));
 }

@@ -24,7 +24,9 @@ function run(flags: RoundsFlags): void {
   const week = weekWorked ? weekDocument(worked, weekWorked, weekWordsIn(flags.units)) : undefined;
   const madeOn = flags.today === null ? null : formatIso(flags.today);
   const document = roundsDocument(worked, roundsWords, { month: flags.month, madeOn, week });
-  writeRoundsFiles(flags, worked, weekWorked, document);
+  // a bed's card has its whole year
+  const whole = flags.month === null ? document : roundsDocument(worked, roundsWords, { madeOn, week });
+  writeRoundsFiles(flags, worked, weekWorked, { document, whole });
   if (flags.asJson) say(JSON.stringify(document, null, 1));
   else say(...linesOf(document, worked, flags.units));
 }

@@ -225,7 +225,7 @@ function weekSheet(ask: SheetAsk, week: RoundsWeek): string {
     ]);
     const note = left.length > 0 ? `<p>${text(help ?? "")}</p>` : "";
     const kind = shown++ === 0 ? "ticks" : "ticks later";
-    return `<h2>${text(words.day(date))}</h2>${table(words.weekHead, cells, kind)}${note}`;
+    return `<div class="day"><h2>${text(words.day(date))}</h2>${table(words.weekHead, cells, kind)}${note}</div>`;
   });
   const rain = table(
     week.days.map(({ date }) => words.shortDay(date)),

@@ -31,6 +31,7 @@ tr { break-inside: avoid; }
 .ticks :is(th, td):nth-child(4) { width: 34mm; }
 .ticks :is(th, td):nth-child(5) { width: 22mm; }
 .ticks :is(th, td):nth-child(6) { width: 18mm; }
+.day { break-inside: avoid; }
 .later thead { display: none; }
 .later { border-top: 1.2pt solid #000; }
 .ticks td { padding-block: 1mm; }
