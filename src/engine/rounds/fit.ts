@@ -19,7 +19,7 @@ const patience = 3;
 /** Good enough to stop at. Ours. */
 const goodEnough = 0.02;
 /** Years run while a bed's single months are tried out: what a site of forty beds leaves it, more with fewer beds. */
-const leastPolishYears = 90;
+const leastPolishYears = 50;
 const sharedPolishYears = 14_000;
 const fullSite_beds = 40;
 /** Years that stand for a group while a table is mended and tried: more where there is time to try them often. */
