@@ -9,6 +9,19 @@ import type { UnitSystem } from "../../src/units.ts";
 /** A record as CSV text or read already; null: the survey's own normals serve. */
 export type GivenWeather = string | WeatherRecord | null;
 
+/** What of a survey is money: all that a changed quote, price or budget touches. */
+export type Prices = Pick<Survey, "measures" | "money" | "tariff">;
+
+export function pricesOf({ measures, money, tariff }: Survey): Prices {
+  return { ...(measures && { measures }), ...(money && { money }), ...(tariff && { tariff }) };
+}
+
+/** The survey with other money; nothing else of it changes. */
+export function withPrices(survey: Survey, prices: Prices): Survey {
+  const { measures: _m, money: _o, tariff: _t, ...rest } = survey;
+  return { ...rest, ...prices };
+}
+
 /** What is asked of the worker; a new decision makes an end of the draws of the one before. */
 export type Ask =
   | {
@@ -25,7 +38,7 @@ export type Ask =
   /** Makes a decision that `reprice` is asked of, and tells nothing. */
   | { kind: "ready"; survey: Survey; weather: GivenWeather; budget: number | null }
   /** Money of the survey made ready has changed, and nothing else. */
-  | { kind: "reprice"; id: number; survey: Survey; budget: number | null }
+  | { kind: "reprice"; id: number; prices: Prices; budget: number | null }
   /** The working of a figure. */
   | { kind: "explain"; id: number; at: string; units: UnitSystem; lang: string }
   /** No more draws of the last decision. */

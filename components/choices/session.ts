@@ -6,7 +6,7 @@ import { Asking } from "./asking.ts";
 import { briefAddresses } from "./brief-addresses.ts";
 import { withBudget, withPlan } from "./edits.ts";
 import { linkTo } from "./link.ts";
-import type { GivenWeather, Told, ToldFault } from "./messages.ts";
+import { type GivenWeather, pricesOf, type Told, type ToldFault } from "./messages.ts";
 import type { OpenCell } from "./opening.ts";
 import type { Acts, Drawing } from "./screen.ts";
 import { questionsOf, readState, type ScreenState, writeState } from "./state.ts";
@@ -108,7 +108,7 @@ export class Session {
     money: (change, isDone) => {
       const survey = this.now && change(this.now);
       if (!survey) return;
-      if (!same(survey, this.now)) {
+      if (!samePrices(survey, this.now)) {
         this.now = survey;
         this.asked = { ...this.asked, budget: null };
         this.#reprice();
@@ -205,7 +205,7 @@ export class Session {
     this.isStale = true;
     this.workings = null;
     this.drawing = { ...this.drawing, done: 0, isGoing: false };
-    this.#asking.reprice({ survey: this.now, budget: null });
+    this.#asking.reprice({ prices: pricesOf(this.now), budget: null });
     clearTimeout(this.#calm);
     clearTimeout(this.#patience);
     this.#calm = setTimeout(() => this.#decide(true), calm_ms);
@@ -223,6 +223,10 @@ export class Session {
     address.hash = writeState(this.asked);
     history.replaceState(history.state, "", address);
   }
+}
+
+function samePrices(one: Survey, other: Survey | null): boolean {
+  return other !== null && JSON.stringify(pricesOf(one)) === JSON.stringify(pricesOf(other));
 }
 
 function same(one: Survey | null, other: Survey | null): boolean {

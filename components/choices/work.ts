@@ -19,7 +19,15 @@ import { cautionSentence } from "../../src/words/en/cautions.ts";
 import { choiceCautionSentence } from "../../src/words/en/choices-reasons.ts";
 import { faultWords } from "../../src/words/en/faults.ts";
 import { refusalsOf } from "../../src/words/en/refusals.ts";
-import type { Ask, GivenWeather, Told, ToldFault } from "./messages.ts";
+import {
+  type Ask,
+  type GivenWeather,
+  type Prices,
+  pricesOf,
+  type Told,
+  type ToldFault,
+  withPrices,
+} from "./messages.ts";
 import type { Workings } from "./workings.ts";
 
 const say = { caution: cautionSentence, choiceCaution: choiceCautionSentence };
@@ -102,16 +110,16 @@ export class Desk {
     this.#held = decide(workOut(given.survey, given.record, { notes: given.notes }), { budget });
     this.#workings?.forget();
     // what runs it needs are then made
-    this.#price(this.#held, document, budget);
+    this.#price(this.#held, pricesOf(document), budget);
   }
 
-  #price(held: Decision, survey: Survey, budget: number | null): PricedRows {
-    this.#priced = repricedContext(held, survey, budget);
+  #price(held: Decision, prices: Prices, budget: number | null): PricedRows {
+    this.#priced = repricedContext(held, withPrices(held.context.worked.survey, prices), budget);
     return pricedRowsOf(this.#priced);
   }
 
-  #reprice({ id, survey, budget }: Extract<Ask, { kind: "reprice" }>): void {
-    if (this.#held) this.#tell({ kind: "repriced", id, rows: this.#price(this.#held, survey, budget) });
+  #reprice({ id, prices, budget }: Extract<Ask, { kind: "reprice" }>): void {
+    if (this.#held) this.#tell({ kind: "repriced", id, rows: this.#price(this.#held, prices, budget) });
   }
 
   async #explain({ id, at, units, lang }: Extract<Ask, { kind: "explain" }>): Promise<void> {

@@ -9,6 +9,21 @@ export interface ChoicesTable {
 
 /** The document's tables; a file each. Figures as they are, lists with spaces between, nothing for what is not known. */
 export function choicesTables(choices: GroundsChoices): ChoicesTable[] {
+  return Object.entries(listsOf(choices)).map(([name, rows]) => tableOf(name, rows));
+}
+
+/** Their names, for whoever takes one; the rest is made when it is taken. */
+export function tableNames(choices: GroundsChoices): string[] {
+  return Object.keys(listsOf(choices));
+}
+
+/** One of them. */
+export function choicesTable(choices: GroundsChoices, name: string): ChoicesTable {
+  return tableOf(name, listsOf(choices)[name] ?? []);
+}
+
+/** Those that have a row. */
+function listsOf(choices: GroundsChoices): Record<string, readonly object[]> {
   const lists = {
     measures: choices.measures,
     shares: choices.shares,
@@ -20,7 +35,7 @@ export function choicesTables(choices: GroundsChoices): ChoicesTable[] {
     unknowns: choices.spread?.byUnknown ?? [],
     rivals: choices.spread?.rivals ?? [],
   };
-  return Object.entries(lists).flatMap(([name, rows]) => (rows.length > 0 ? [tableOf(name, rows)] : []));
+  return Object.fromEntries(Object.entries(lists).filter(([, rows]) => rows.length > 0));
 }
 
 function tableOf(name: string, rows: readonly object[]): ChoicesTable {

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Working } from "../../../src/explain/working.ts";
 import { type Block, briefOf } from "../../../src/report/brief.ts";
-import { choicesTables } from "../../../src/report/choices-tables.ts";
+import { choicesTable, tableNames } from "../../../src/report/choices-tables.ts";
 import { briefWords, type MarkFigure } from "../../../src/words/en/choices.ts";
 import { choicesPage } from "../../../src/words/en/choices-page.ts";
 import { unmarked } from "../../../src/words/marked.ts";
@@ -51,9 +51,9 @@ export function briefPart(screen: Screen, of: BriefOf) {
       <p role="status" class="quiet">${copied === true ? words.copied : copied === null ? "" : words.notCopied(copied)}</p>
       <details>
         <summary>${words.tables}</summary>
-        <p class="row">${choicesTables(screen.choices).map(
-          (table) =>
-            html`<button class="plain" @click=${() => takeTable(tableIn(table, screen.say.system))}>${words.csv(table.name)}</button>`,
+        <p class="row">${tableNames(screen.choices).map(
+          (name) =>
+            html`<button class="plain" @click=${() => take(screen, name)}>${words.csv(name)}</button>`,
         )}</p>
       </details>
     </div>
@@ -63,6 +63,10 @@ export function briefPart(screen: Screen, of: BriefOf) {
     </article>
     ${workings ? workingsSheet(workings) : nothing}
   </section>`;
+}
+
+function take({ choices, say }: Screen, name: string): Promise<void> {
+  return takeTable(tableIn(choicesTable(choices, name), say.system));
 }
 
 /** Behind the two pages: how each figure came about. */

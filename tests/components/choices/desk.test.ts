@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { Ask, Told } from "../../../components/choices/messages.ts";
+import { type Ask, pricesOf, type Told } from "../../../components/choices/messages.ts";
 import { Desk } from "../../../components/choices/work.ts";
 import { surveyOf, textOf } from "../../helpers/worked.ts";
 
@@ -50,7 +50,7 @@ test("a changed quote gives the rows that a new decision would give", async () =
   const desk = new Desk((one) => told.push(one));
   await desk.hear({ kind: "ready", survey, weather, budget: null });
   expect(told).toEqual([]);
-  await desk.hear({ kind: "reprice", id: 2, survey: changed, budget: null });
+  await desk.hear({ kind: "reprice", id: 2, prices: pricesOf(changed), budget: null });
   await desk.hear(decide({ id: 3, survey: changed, draws: 0 }));
   const [repriced, decided] = told;
   if (repriced?.kind !== "repriced" || decided?.kind !== "decided") throw new Error("told something else");
@@ -67,7 +67,7 @@ test("a figure opens at the prices last asked of, and what draws say once they a
   const explain = (id: number, at: string): Ask => ({ kind: "explain", id, at, units: "metric", lang: "en" });
   await desk.hear({ kind: "ready", survey, weather, budget: null });
   await desk.hear(explain(2, "choices/cost/mend-cistern"));
-  await desk.hear({ kind: "reprice", id: 3, survey: { ...survey, measures }, budget: null });
+  await desk.hear({ kind: "reprice", id: 3, prices: pricesOf({ ...survey, measures }), budget: null });
   await desk.hear(explain(4, "choices/cost/mend-cistern"));
   await desk.hear(explain(5, "choices/sure/give-up/p50"));
   const workings = told.flatMap((one) => (one.kind === "working" ? one : []));
