@@ -29,7 +29,8 @@ export function shownValue(editing: Editing, path: Path, value: unknown): string
     default: {
       const writing = writingFor(path, sort, editing);
       const shown = writing?.show(value) ?? String(value);
-      return writing?.unit ? `${shown}\u00A0${writing.unit}` : shown;
+      if (!writing?.unit) return shown;
+      return writing.unit === "%" ? `${shown}%` : `${shown}\u00A0${writing.unit}`;
     }
   }
 }

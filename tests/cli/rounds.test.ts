@@ -110,7 +110,7 @@ test("on paper what was assumed has names, and minutes their working", () => {
   const html = readFileSync(sheet, "utf8");
   const notes = html.slice(html.indexOf("How it was worked out"));
   expect(notes).toMatch(/Oval: .*mm ÷ .* × .*m² ÷ .*L\/min = .*min, so \d+/);
-  expect(notes).toMatch(/<b>Orchard\.<\/b> .*Efficiency: 90 %/);
+  expect(notes).toMatch(/<b>Orchard\.<\/b> .*Efficiency: 90%/);
   const cards = html.slice(html.indexOf('class="card"'), html.indexOf("How it was worked out"));
   for (const month of ["June", "July", "August"]) expect(cards).toContain(month);
   expect(notes).not.toMatch(/beds\[|_m\b|_mm\b/);

@@ -105,7 +105,7 @@ describe("a file nobody here made becomes a record", () => {
     const { stdout } = await weather(file(text));
     expect(stdout).toContain('rain mm: "-999" is read as not recorded, on 1 day.');
     expect(stdout).toContain("Rain is missing on 1 day.");
-    expect(stdout).toContain("Gaps are filled when the record is used: 1 day, 0.1 % of it.");
+    expect(stdout).toContain("Gaps are filled when the record is used: 1 day, 0.1% of it.");
   });
 
   it("shorter than a year, or with a gap that nothing fills, it is written with the warning", async () => {

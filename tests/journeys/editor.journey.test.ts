@@ -141,8 +141,8 @@ test("what goes together is held back together until it fits", async () => {
   const share = (at: number) => page.getByRole("textbox", { name: "Share of the planting" }).nth(at);
   await share(0).fill("50 %");
   await share(0).press("Tab");
-  await page.getByText("The shares of a bed’s plants must add to 100 %. They add to 90 %.").last().waitFor();
-  await page.getByText("Until this is right, 60 % counts.").waitFor();
+  await page.getByText("The shares of a bed’s plants must add to 100%. They add to 90%.").last().waitFor();
+  await page.getByText("Until this is right, 60% counts.").waitFor();
   expect(await told(page)).toEqual([]);
   await share(1).fill("0,5 share");
   await share(1).press("Tab");
@@ -207,7 +207,7 @@ test("not known is an answer, and says what stands in", async () => {
     months: [7],
   });
   await goTo(page, "beds/front/shade");
-  await page.getByText("100 % stands in.").waitFor();
+  await page.getByText("100% stands in.").waitFor();
   await page.getByText("Where from").click();
   await page.getByText(/open sky unless the survey says/).waitFor();
 });

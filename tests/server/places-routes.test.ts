@@ -91,7 +91,7 @@ describe("GET /api/normals", () => {
   it("guesses the coast and warns of rain there", async () => {
     const { body } = await get("/api/normals?latitude=-33.87&longitude=151.21");
     expect(at(body, "guesses", "coastal", "value")).toBe(true);
-    expect(String(body.limits)).toContain("30–50 % off");
+    expect(String(body.limits)).toContain("30–50% off");
   });
 
   it("moves temperatures to a height and says the difference", async () => {

@@ -32,7 +32,7 @@ function isQuantity(field: string): field is QuantityName {
 function valueWords(path: string, value: string | number | boolean, units: UnitSystem): string {
   if (typeof value === "boolean") return (value ? plainAnswers.yes : plainAnswers.no).toLowerCase();
   if (typeof value === "string") return answerWords(path, value).words.toLowerCase();
-  if (inHundredths.test(path)) return `${percent.format(100 * value)} %`;
+  if (inHundredths.test(path)) return `${percent.format(100 * value)}%`;
   const field = path.slice(path.lastIndexOf(".") + 1);
   const unit: Unit = isQuantity(field) ? quantities[field].unit : "share";
   if (unit === "share") return number.format(value);

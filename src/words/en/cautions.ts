@@ -40,7 +40,7 @@ const sentences: Readonly<Record<string, (facts: CautionFacts) => string>> = {
   "tank-spray": () =>
     "Water that stood warm can carry legionella: do not spray it where people breathe it in; use drip, or water when nobody is near.",
   "clay-beyond-fit": () =>
-    "A soil has more than 60 % clay, beyond what the equations used for it were fitted on (Saxton and Rawls 2006).",
+    "A soil has more than 60% clay, beyond what the equations used for it were fitted on (Saxton and Rawls 2006).",
 };
 
 /** The sentence of a caution. */

@@ -50,7 +50,7 @@ export const measuresPage = {
     },
     proof: (tank: string, roof: string, demand: string) =>
       `A quarter more of each, run again: more tank brings ${tank} a year, more roof ${roof}, more draw ${demand}.`,
-    enough: (size: string) => `${size} comes within 5 % of all that this roof and draw allow.`,
+    enough: (size: string) => `${size} comes within 5% of all that this roof and draw allow.`,
     whyHeading: "Why it flattens",
     marked: "Today’s size and those that are asked about",
     markedColumns: (step: string) => [

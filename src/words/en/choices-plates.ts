@@ -14,7 +14,7 @@ export const choicesPlates = {
     wet: (year: string) => `wet year, ${year}`,
     today: "today",
     quoted: "quote",
-    enoughMark: "95 % of all at",
+    enoughMark: "95% of all at",
     reading: (of: {
       size: string;
       mean: string;
@@ -38,7 +38,7 @@ export const choicesPlates = {
       "Days empty a year",
       "What it is",
     ],
-    marks: { today: "today’s", quoted: "quoted", enough: "within 5 % of all" },
+    marks: { today: "today’s", quoted: "quoted", enough: "within 5% of all" },
   },
   budget: {
     finding: (need: string, all: string) =>

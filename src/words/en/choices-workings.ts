@@ -59,7 +59,7 @@ export const choicesTitles = {
       `What ${tank} saves at ${size}, of all that its roof and draw allow`,
   },
   most: (tank: string) => `What ${tank} would save a year were it never to spill`,
-  roof: (tank: string, share: string) => `What ${tank} saves a year with ${share} % of its roof`,
+  roof: (tank: string, share: string) => `What ${tank} saves a year with ${share}% of its roof`,
   ban: {
     short: (bed: string, on: string) => `Days a year on which ${bed} is short, ${on}`,
     dry: (bed: string, on: string) => `Most days in a row on which ${bed} is next to dry, ${on}`,
@@ -133,7 +133,7 @@ export const choicesParts = {
     roof: "the same with a quarter more roof",
     demand: "the same with a quarter more asked of it",
   },
-  roofRun: (share: string) => `the whole record run with ${share} % of the roof`,
+  roofRun: (share: string) => `the whole record run with ${share}% of the roof`,
   onRain: "on rain alone",
   onTank: (size: string) => `on a tank of ${size} and rain`,
   banRun: (on: string) => `the whole record run without mains water, ${on}`,

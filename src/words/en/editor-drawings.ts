@@ -8,7 +8,7 @@ export const drawingWords = {
   skyline: (things: number, taken_pct: number) =>
     things === 0
       ? "Open sky all round, as seen from the middle of the bed."
-      : `${things === 1 ? "One thing" : `${count(things)} things`} in the way, as seen from the middle of the bed: ${count(taken_pct)} % of the sky’s light is taken.`,
+      : `${things === 1 ? "One thing" : `${count(things)} things`} in the way, as seen from the middle of the bed: ${count(taken_pct)}% of the sky’s light is taken.`,
   tank: (words: string) => `The tank cut open: ${words}.`,
   full: (litres: string) => `full: ${litres}`,
   level: (litres: string) => `now: ${litres}`,

@@ -31,7 +31,7 @@ const own: Readonly<Record<string, (facts: Fault["facts"]) => string>> = {
   "soil-none": () => "The soil still wants its figures.",
   "soil-many": () => "The soil is said in two ways: choose one of them above.",
   "shares-sum": ({ sum }) =>
-    `The shares of a bed’s plants must add to 100 %. They add to ${figure(Number((100 * Number(sum)).toPrecision(4)))} %.`,
+    `The shares of a bed’s plants must add to 100%. They add to ${figure(Number((100 * Number(sum)).toPrecision(4)))}%.`,
   "tank-wanted": () => "Water from a tank needs its tank: choose which.",
   "none-is-none": () => "What is not watered has no water supply but “none”.",
   "change-none": () => "A measure changes one thing: choose which.",

@@ -74,7 +74,7 @@ const hints: Readonly<Record<string, string>> = {
   carer: "A name, or “the gardener”",
   "beds.area_m2": "What is watered, seen from above: also as 20 ft² or 0.5 ha",
   "roofs.area_m2": "Seen from above, not along the slope: eaves to eaves",
-  "plantings.share": "Of the planted ground; the shares of a bed add to 100 %",
+  "plantings.share": "Of the planted ground; the shares of a bed add to 100%",
   height_m: "Of the grown plants",
   canopy_m: "From one side of a plant’s leaves to the other",
   monthly: "Times the year’s figure: 0.5 where the plants rest, 1 where they grow",

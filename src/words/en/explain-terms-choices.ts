@@ -98,7 +98,7 @@ export const choicesTerms = {
 
   stressDays: term("short", "days of the record on which its plants get less than they could use", "days"),
   stressYear: term("short a year", "such days, mean a year", "days"),
-  dryDays: term("dry", "most days in a row with 95 % of the root zone’s water gone", "days"),
+  dryDays: term("dry", "most days in a row with 95% of the root zone’s water gone", "days"),
   longestDry: term("dry in a row", "the same: up to 14 it is taken to live", "days"),
 
   // draws

@@ -10,7 +10,7 @@ export const normalsCautionWords: Readonly<Record<string, (facts: Facts) => stri
   "normals-cooler": () =>
     "They are of the years 1961–1990: today is 0.5–1.2 °C warmer, and gardens are a little thirstier than worked out here.",
   "normals-rough-country": ({ relief_m, coastal }) =>
-    `The land is ${roughness(Number(relief_m), coastal === true)}: there such means of rain can be 30–50 % off.`,
+    `The land is ${roughness(Number(relief_m), coastal === true)}: there such means of rain can be 30–50% off.`,
   "normals-moved": ({ heightDifference_m }) => {
     const metres = Number(heightDifference_m);
     return `The site lies ${count(Math.abs(metres))} m ${metres > 0 ? "above" : "below"} the height that the means are of: temperatures are moved by 6.5 °C per km; rain is left as it is.`;

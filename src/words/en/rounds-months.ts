@@ -42,14 +42,14 @@ export const monthsPage = {
   programmeSays: (starts: number, days: readonly string[]) =>
     `${starts === 1 ? "One start time" : `${count(starts)} start times, each with an equal part of the minutes`}, on ${days.length === 7 ? "every day" : allOf(days.map((day) => dayNames[day]!))}, the same for all beds; turn the seasonal percentage at the head of each month.`,
   starts: "Start times that the timer has",
-  programmeHead: ["Bed", "Minutes at 100 %", "Water beside need", "Stress beside need"],
+  programmeHead: ["Bed", "Minutes at 100%", "Water beside need", "Stress beside need"],
   percent: "Seasonal percentage",
-  over: (share: number) => `${signed(100 * share)} %`,
+  over: (share: number) => `${signed(100 * share)}%`,
   stress: (days: number) => `${signed(days)} ${Math.abs(Math.round(days)) === 1 ? "day" : "days"} a year`,
   noProgramme: "No bed here is on a timer.",
   rounding: "What whole minutes and fixed days cost",
   roundingLead: (share: number, days: number) =>
-    `The table run through all the years again, beside water given to need on the very day. It is mended until it stays within ${Math.round(100 * share)} % more water and ${days} more days of stress a year.`,
+    `The table run through all the years again, beside water given to need on the very day. It is mended until it stays within ${Math.round(100 * share)}% more water and ${days} more days of stress a year.`,
   beyond: "beyond the bound",
   within: "within the bound",
   roundingHead: ["Bed", "Water beside need", "Stress beside need", "Bound"],

@@ -154,9 +154,9 @@ export const roundsText = {
   leaveOut: (rain_mm: number, { depth }: RoundAmounts) => `leave out after ${depth(rain_mm)} of rain`,
   rounding: "What whole minutes and fixed days cost, over all years, beside watering to need:",
   roundingRow: (over_pct: number, days: number, within: boolean) =>
-    `water ${signed(over_pct)} %, days of stress ${signed(days)} a year${within ? "" : ": beyond the bound"}`,
+    `water ${signed(over_pct)}%, days of stress ${signed(days)} a year${within ? "" : ": beyond the bound"}`,
   bounds: (share: number, days: number) =>
-    `Bound: at most ${Math.round(100 * share)} % more water and ${days} more days of stress a year.`,
+    `Bound: at most ${Math.round(100 * share)}% more water and ${days} more days of stress a year.`,
   conflicts: "Where the rules stand against the need:",
   cautions: "Bear in mind:",
   usage: [

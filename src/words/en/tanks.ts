@@ -168,7 +168,7 @@ export const tanks = {
     none: "no more",
     columns: ["With", "Gives more a year"],
     enough: (size: string, share: string, now: string) =>
-      `A tank of ${size} would give within 5 % of all that this roof and this draw allow; today’s gives ${share} of it (${now}).`,
+      `A tank of ${size} would give within 5% of all that this roof and this draw allow; today’s gives ${share} of it (${now}).`,
     enoughNow: (size: string, share: string) =>
       `From ${size} on a larger tank would give hardly more; today’s gives ${share} of all that this roof and this draw allow.`,
   },
@@ -190,7 +190,7 @@ export const tanks = {
       "On a short day the list is served from the top. What the mains give instead is hatched; a bed on the tank alone goes without.",
     limit: "How this is told.",
     limitWords:
-      "The tank is run three more times over the same days, each time with a quarter more of one thing. Of tank and roof, the one that adds more is the limit; where the tank gives within 5 % of all that its roof and its draw allow, it is what is asked of it.",
+      "The tank is run three more times over the same days, each time with a quarter more of one thing. Of tank and roof, the one that adds more is the limit; where the tank gives within 5% of all that its roof and its draw allow, it is what is asked of it.",
     needed: "Watered to need.",
     neededWords: "The beds here ask for what they need, not for what habit gives today.",
   },

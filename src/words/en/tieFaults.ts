@@ -45,7 +45,7 @@ export const tieFaultWords: Readonly<Record<string, FaultWriter>> = {
   "soil-many": ({ fields }) =>
     `Soil must be said in one way only: texture; sand_pct and clay_pct; or fieldCapacity, wiltingPoint, tew_mm and rew_mm. There are ${allOf(list(fields))}.`,
   "soil-over-whole": ({ sand, clay }) =>
-    `Sand and clay must not be more than 100 % together. They are ${figure(sand)} % and ${figure(clay)} %.`,
+    `Sand and clay must not be more than 100% together. They are ${figure(sand)}% and ${figure(clay)}%.`,
   "soil-wilting": ({ wilting, capacity }) =>
     `Wilting point must be below field capacity, ${figure(capacity)} m³/m³. You entered ${figure(wilting)}.`,
   "sector-empty": ({ from, to }) =>

@@ -77,7 +77,7 @@ const notes: Readonly<Record<string, (facts: Facts) => string>> = {
     `${header}: "${mark}" is read as not recorded, on ${days(cells)}.`,
   "import-trace": ({ header, count: cells }) => `${header}: a trace of rain is read as 0, on ${days(cells)}.`,
   "import-overshoot": ({ header, count: cells }) =>
-    `${header}: humidity just above 100 % is read as 100 %, on ${days(cells)}.`,
+    `${header}: humidity just above 100% is read as 100%, on ${days(cells)}.`,
   "import-wind-height": () =>
     "Wind counts as measured 2 m above the ground unless the survey's site.windHeight_m says otherwise; most stations measure at 10 m (common practice).",
   "import-left-out": ({ rows }) =>
@@ -173,5 +173,5 @@ function days(n: unknown): string {
 
 function percent(share: unknown): string {
   const value = Number(share) * 100;
-  return `${value >= 10 || value === 0 ? Math.round(value) : Math.max(0.1, Math.round(value * 10) / 10)} %`;
+  return `${value >= 10 || value === 0 ? Math.round(value) : Math.max(0.1, Math.round(value * 10) / 10)}%`;
 }

@@ -38,7 +38,7 @@ export const working = {
   sources: {
     kc: "FAO Irrigation and Drainage Paper 56, chapters 3, 6, 7, 8 (dual crop coefficient)",
     tank: "Yield after spillage: Jenkins et al. 1978; Fewkes and Butler 2000",
-    quantile: "10, 50 and 90 % points linear between order statistics",
+    quantile: "10, 50 and 90% points linear between order statistics",
   },
 } as const;
 

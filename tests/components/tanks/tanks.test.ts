@@ -91,7 +91,7 @@ test("a quarter more of each is a row, the limit in full ink", () => {
   const limit = tankLimit(trialBench(worked, "yard-tank")!);
   const rows = limitRows(limit, say);
   expect(rows.filter(({ isLimit }) => isLimit).map(({ what }) => what)).toEqual(["a quarter more roof"]);
-  expect(plain(enoughSentence(limit, yard!, say))).toMatch(/^A tank of 39,000 litres would give within 5 %/);
+  expect(plain(enoughSentence(limit, yard!, say))).toMatch(/^A tank of 39,000 litres would give within 5%/);
 });
 
 test("a ruler's steps meet where the tank stands now", () => {

@@ -98,7 +98,7 @@ describe("weather for a survey without a record", () => {
     expect(words).toMatch(/about 50 km wide/);
     expect(words).toMatch(/University of East Anglia/);
     expect(words).toMatch(/1961–1990: today is 0\.5–1\.2 °C warmer/);
-    expect(words).toMatch(/30–50 % off/);
+    expect(words).toMatch(/30–50% off/);
     // Open plains far from any sea.
     const plain = weather({ latitude: 49.9, longitude: -97.1 }).notes.cautions.map(({ code }) => code);
     expect(plain).toEqual(["normals-of-cell", "normals-cooler"]);

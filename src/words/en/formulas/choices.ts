@@ -154,7 +154,7 @@ export const choicesFormulas = {
     ours,
   ),
   moreSaved: f("moreSaved", "{savedMore} − {sizeSaved}", "the same run with a quarter more of it", ours),
-  partOfAll: f("partOfAll", "{sizeSaved} ÷ {mostSaved}", "95 % of it is called enough", ours),
+  partOfAll: f("partOfAll", "{sizeSaved} ÷ {mostSaved}", "95% of it is called enough", ours),
 
   placeDrawn: f("order", "{point} × ({drawn} − 1)", "the figures in order, the least first", points),
   pointKL: f(

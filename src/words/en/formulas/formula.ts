@@ -20,7 +20,7 @@ export const erbs =
 export const spillage = "Jenkins et al. (1978); Fewkes and Butler (2000)";
 export const shadeOurs = "method of this project: simple air mass, isotropic sky, level ground";
 export const mulchSource =
-  "FAO-56, chapter 10: 5 % less evaporation for each 10 % covered; in proportion below full depth";
+  "FAO-56, chapter 10: 5% less evaporation for each 10% covered; in proportion below full depth";
 export const saxton = "Saxton and Rawls (2006), Soil Science Society of America Journal 70:1569–1578";
 export const practice = "common practice";
 export const ours = "method of this project";

@@ -149,7 +149,7 @@ export const roundsFormulas = {
   timerMinutes: f(
     "plannedMinutes",
     "max(1, min({longestDay_min}, round({askedMinutes} ÷ {fullDays})))",
-    "the year’s minutes over the year’s days at 100 %",
+    "the year’s minutes over the year’s days at 100%",
     ours,
   ),
   runMinutes: f(

@@ -118,13 +118,8 @@ export const weatherFormulas = {
   rso: f("rso", "(0.75 + 0.00002 × {elevation}) × {ra}", "what a cloudless day would bring", eq("37")),
   rel: f("rel", "min(1, {rs} ÷ {rso})", "how clear the day was, 1 at most", fao("limit of Eq. 39")),
   relNoSun: f("rel", "1", "there is no sun at all: taken as clear", ours),
-  rns: f("rns", "(1 − 0.23) × {rs}", "grass throws 23 % back", eq("38")),
-  rnsShaded: f(
-    "rns",
-    "(1 − 0.23) × {received} × {rs}",
-    "grass throws 23 % back of what reaches it",
-    eq("38"),
-  ),
+  rns: f("rns", "(1 − 0.23) × {rs}", "grass throws 23% back", eq("38")),
+  rnsShaded: f("rns", "(1 − 0.23) × {received} × {rs}", "grass throws 23% back of what reaches it", eq("38")),
   rnl: f(
     "rnl",
     "4.903 × 10^(−9) × (({tmax} + 273.16)^4 + ({tmin} + 273.16)^4) ÷ 2 × (0.34 − 0.14 × √({ea})) × (1.35 × {rel} − 0.35)",
@@ -148,7 +143,7 @@ export const weatherFormulas = {
   climateLimited: f(
     "climateLimited",
     "0.04 × (min(6, max(1, {wind2})) − 2) − 0.004 × (min(80, max(20, {rhmin})) − 45)",
-    "wind held to 1–6 m/s, humidity to 20–80 %",
+    "wind held to 1–6 m/s, humidity to 20–80%",
     eq("70"),
   ),
 } satisfies Record<string, Formula>;
