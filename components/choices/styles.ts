@@ -181,6 +181,15 @@ export const choicesStyles = css`
     flex-wrap: wrap;
     gap: 0.5rem 1rem;
   }
+  /* the years' sentence gives way to the draws' longer one without pushing what stands below */
+  #answer .lead {
+    min-height: 6em;
+  }
+  @media (max-width: 40rem) {
+    #answer .lead {
+      min-height: 9em;
+    }
+  }
   #brief .lead {
     margin: 1.4rem 0 1rem;
   }

@@ -58,8 +58,13 @@ export function weekSheet(parts: WeekSheetParts): TemplateResult {
     ${mondayPart({ ...parts.monday, survey, firstDay, say })}
     <div class="measured-sheet" aria-busy=${parts.busy}>
       ${weekAnswer(week)}
-      ${width > 0 ? html`${weekOnFoot(week)} ${tanksPart(tanks)} ${weekRest(week)}` : nothing}
-      ${orderPart(tanks)} ${rulesPart(rules)} ${weekNotes(week)}
+      ${
+        // nothing stands below what is still to be drawn, or it would be pushed away under the reader
+        width > 0
+          ? html`${weekOnFoot(week)} ${tanksPart(tanks)} ${weekRest(week)}
+              ${orderPart(tanks)} ${rulesPart(rules)} ${weekNotes(week)}`
+          : nothing
+      }
     </div>
   </div>`;
 }
