@@ -61,6 +61,11 @@ export const tablesLook = css`
     text-align: inherit;
     cursor: pointer;
   }
+  /* two lines of figures in one cell keep a thumb's or a pointer's room between them */
+  .ruled td br + .quiet .opens {
+    display: inline-block;
+    margin: 0.3rem 0 0;
+  }
   .opens:hover,
   .opens[aria-expanded="true"] {
     background: color-mix(in srgb, var(--ink) 9%, transparent);
