@@ -92,8 +92,8 @@ export class Plate extends LitElement {
   private draw(width_px = this.width_px): void {
     const svg = this.renderRoot.querySelector("svg");
     if (!svg || !this.chart || width_px < 40) return;
-    // textures are the dearest of it and the same in every drawing
-    svg.replaceChildren(...svg.querySelectorAll("defs"));
+    // textures are the dearest of it and the same in every drawing: they are not even taken out and put back
+    for (const child of [...svg.children]) if (child.localName !== "defs") child.remove();
     const width = Math.floor(width_px);
     const drawn = this.chart.draw(svg, width);
     svg.setAttribute("width", String(width));

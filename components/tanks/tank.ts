@@ -1,4 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { guard } from "lit/directives/guard.js";
 import type { RoofBrings } from "../../src/report/roofs-bring.ts";
 import type { TankLimit } from "../../src/report/tank-limit.ts";
 import type { Trial } from "../../src/report/tank-trial.ts";
@@ -150,40 +151,52 @@ export class Tank extends LitElement {
   }
 
   protected override render() {
-    const { tank, say, explain } = this;
-    const { trade, rules, inTrade } = words.tank;
+    const { tank, say, explain, isFirst, limit, settled, year, marked } = this;
+    // a ruler that moves renders its own part alone
     return html`
       <div class="spread">
-        <div class="main">
-          <p class="lead">${sentences(speakTank(tank, say), { workings: new Map(), explain })}</p>
-          ${
-            tank.asked && tank.inUse
-              ? html`<details class="trade">
-                  <summary>${inTrade}</summary>
-                  <p>${trade(say.share(tank.reliability), say.share(tank.volumetricReliability))}${rules[tank.rule]}</p>
-                </details>`
-              : nothing
-          }
-          ${this.large()}
-        </div>
-        ${
-          this.isFirst
-            ? html`<div class="margin">
-                ${note(words.aside.trial, words.aside.trialWords)} ${note(words.aside.needed, words.aside.neededWords)}
-                <slot></slot>
-              </div>`
-            : nothing
-        }
+        <div class="main">${guard([tank, say, explain], () => this.told())} ${this.large()}</div>
+        ${guard([isFirst], () => this.asides())}
       </div>
+      ${guard([tank, say, isFirst, limit, settled, year, marked], () => this.rest())}
+    `;
+  }
+
+  private told() {
+    const { tank, say, explain } = this;
+    const { trade, rules, inTrade } = words.tank;
+    return html`<p class="lead">${sentences(speakTank(tank, say), { workings: new Map(), explain })}</p>
       ${
-        tank.byYear.length > 1
-          ? this.beside(
-              html`<gwb-tank-years .tank=${tank} .trial=${this.settled} .year=${this.year} .marked=${this.marked} .say=${say}
-                @gwb-year=${(event: CustomEvent<number>) => this.chooseYear(event.detail)}></gwb-tank-years>`,
-              this.isFirst ? note(words.aside.years, words.aside.yearsWords) : nothing,
-            )
+        tank.asked && tank.inUse
+          ? html`<details class="trade">
+              <summary>${inTrade}</summary>
+              <p>${trade(say.share(tank.reliability), say.share(tank.volumetricReliability))}${rules[tank.rule]}</p>
+            </details>`
           : nothing
-      }
+      }`;
+  }
+
+  private asides() {
+    return this.isFirst
+      ? html`<div class="margin">
+          ${note(words.aside.trial, words.aside.trialWords)} ${note(words.aside.needed, words.aside.neededWords)}
+          <slot></slot>
+        </div>`
+      : nothing;
+  }
+
+  /** All years, who asks, and what holds it back. */
+  private rest() {
+    const { tank, say } = this;
+    return html`${
+      tank.byYear.length > 1
+        ? this.beside(
+            html`<gwb-tank-years .tank=${tank} .trial=${this.settled} .year=${this.year} .marked=${this.marked} .say=${say}
+                @gwb-year=${(event: CustomEvent<number>) => this.chooseYear(event.detail)}></gwb-tank-years>`,
+            this.isFirst ? note(words.aside.years, words.aside.yearsWords) : nothing,
+          )
+        : nothing
+    }
       ${
         tank.claims.length > 0
           ? this.beside(
