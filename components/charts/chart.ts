@@ -26,6 +26,8 @@ export interface Drawn {
   isUneven?: boolean;
   /** The vertical run of the reading line. */
   line: { top: number; bottom: number };
+  /** Whether parts that come out the same may stay in the drawing: all that `follow` moves differs from what is fresh. */
+  keepsParts?: boolean;
   /** Lets a drawing follow the ruler, as a tank's section does; `reading` once somebody has moved it. */
   follow?(i: number, reading: boolean): void;
 }

@@ -7,6 +7,7 @@ import { curves } from "./curve-styles.ts";
 import { frame } from "./plate-styles.ts";
 import { drawing } from "./styles.ts";
 import { tableOf, takeCsv } from "./table.ts";
+import { scratchDrawing, takeOver } from "./take-over.ts";
 
 /** The width of a sheet of A4 or letter between its margins. */
 const PAPER_PX = 680;
@@ -36,6 +37,7 @@ export class Plate extends LitElement {
   declare open: boolean;
 
   private width_px = 0;
+  private readonly scratch = scratchDrawing();
   private readonly watch = new ResizeObserver(([entry]) => this.resized(entry!.contentRect.width));
 
   static override styles = [base, pressable, drawing, curves, frame];
@@ -92,14 +94,15 @@ export class Plate extends LitElement {
   private draw(width_px = this.width_px): void {
     const svg = this.renderRoot.querySelector("svg");
     if (!svg || !this.chart || width_px < 40) return;
-    // textures are the dearest of it and the same in every drawing: they are not even taken out and put back
-    for (const child of [...svg.children]) if (child.localName !== "defs") child.remove();
     const width = Math.floor(width_px);
-    const drawn = this.chart.draw(svg, width);
+    const drawn = this.chart.draw(this.scratch, width);
+    takeOver(svg, this.scratch, drawn.keepsParts ?? false);
     svg.setAttribute("width", String(width));
     svg.setAttribute("height", String(drawn.height));
     svg.setAttribute("viewBox", `0 0 ${width} ${drawn.height}`);
-    if (this.chart.readings.length > 0) {
+    const reading = svg.querySelector(".reading-line");
+    if (this.chart.readings.length === 0) reading?.remove();
+    else if (!reading) {
       const line = document.createElementNS(SVG, "line");
       line.setAttribute("class", "reading-line");
       svg.append(line);

@@ -4,7 +4,7 @@ import { launchBrowser } from "../helpers/browser.ts";
 import { waterHarness } from "../helpers/water-harness.ts";
 
 /**
- * How long a tank takes from a move of its ruler to the picture of it: `npx tsx tests/bench/page-slider.ts`.
+ * How long a tank takes from a move of its ruler to the picture of it: part of `npm run bench:page`.
  * The page's own thread runs at a quarter of its speed; its worker is not slowed, as the browser slows no other thread.
  */
 

@@ -19,11 +19,6 @@ export interface AxeRules {
   without?: readonly string[];
 }
 
-/** What the dark can break that the light at the same width does not: colours, and nothing else. */
-export function rulesIn(colorScheme: "light" | "dark"): AxeRules {
-  return colorScheme === "dark" ? { only: ["color-contrast"] } : {};
-}
-
 /** What axe finds on the page as it stands, a line for each rule that is broken. */
 export async function faultsByAxe(page: Page, { only, without = [] }: AxeRules = {}): Promise<string[]> {
   if (!(await page.evaluate(() => window.axe !== undefined))) await page.evaluate(script);
@@ -36,4 +31,13 @@ export async function faultsByAxe(page: Page, { only, without = [] }: AxeRules =
     const { violations } = await window.axe!.run(document, asked);
     return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
   }, options);
+}
+
+/** The same by day and by night: in the dark colours can break, and nothing else does. */
+export async function faultsByDayAndNight(page: Page, rules: AxeRules = {}): Promise<string[]> {
+  const day = await faultsByAxe(page, rules);
+  await page.emulateMedia({ colorScheme: "dark" });
+  const night = await faultsByAxe(page, { only: ["color-contrast"] });
+  await page.emulateMedia({ colorScheme: "light" });
+  return [...day, ...night.map((fault) => `in the dark, ${fault}`)];
 }

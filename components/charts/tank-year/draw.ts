@@ -66,7 +66,9 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
   const x = (i: number) => left + i * perDay;
 
   const fullText = say.litresBare(t.capacity_L);
-  svg
+  // a group of its own: how many ticks there are moves nothing else along
+  const measure = svg.append("g");
+  measure
     .append("text")
     .attr("class", "tick full")
     .attr("x", axis - 4)
@@ -75,7 +77,7 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
     .attr("text-anchor", "end")
     .text(fullText);
   for (const tick of ticks) {
-    svg
+    measure
       .append("text")
       .attr("class", "tick")
       .attr("x", axis - 4)
@@ -84,7 +86,7 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
       .attr("text-anchor", "end")
       .text(say.number(tick));
     if (tick > 0)
-      svg
+      measure
         .append("line")
         .attr("class", "hair")
         .attr("x1", left)
@@ -183,6 +185,7 @@ export function drawTankYear(svgNode: SVGSVGElement, t: TankYear, width: number,
     .attr("x1", section.right + 2);
   const dot = svg.append("circle").attr("class", "dot").attr("r", 3.5);
   return {
+    keepsParts: true,
     height: floor + 64,
     ruler: { left: x(0), right: x(days - 1), y: floor + 44 },
     at: x,
