@@ -44,7 +44,7 @@ export function answerFinding({ today, bars }: AnswerBar, say: Formatter): strin
   const need = bars[0]!;
   const needs = say.yearly(need.mains_kL);
   if (!today)
-    return words.only(needs) + (need.tanks_kL > 0 ? words.withTanks(say.yearly(need.tanks_kL)) : "");
+    return words.needAlone(needs) + (need.tanks_kL > 0 ? words.withTanks(say.yearly(need.tanks_kL)) : "");
   const takes = say.yearly(today.mains_kL);
   if (today.mains_kL < need.mains_kL) return words.less(takes, needs);
   const more = need.mains_kL > 0 ? fractionWords(today.mains_kL / need.mains_kL - 1) : null;

@@ -72,7 +72,7 @@ export class ThirstGuess extends LitElement {
     }
     return html`
       <h3 tabindex="-1">${say.system === "us" ? words.headingUs : words.heading}</h3>
-      <p class="lead">${words.lead} ${beds.length > mostGuessed ? words.only(mostGuessed) : ""}</p>
+      <p class="lead">${words.lead} ${beds.length > mostGuessed ? words.largest(mostGuessed) : ""}</p>
       <p class="end" aria-hidden="true">${words.thirstiest}</p>
       <ol @pointermove=${this.drag} @pointerup=${this.drop} @pointercancel=${this.drop}>
         ${repeat(

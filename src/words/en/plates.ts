@@ -19,7 +19,7 @@ export const plate = {
       `In a mean year the gardens get ${today} of mains water and need ${need}`,
     planned: (today: string, plan: string) =>
       `In a mean year the gardens take ${today} of mains water, as planned ${plan}`,
-    only: (need: string) => `In a mean year the gardens need ${need} of mains water`,
+    needAlone: (need: string) => `In a mean year the gardens need ${need} of mains water`,
     withTanks: (tanks: string) => `, beside ${tanks} from the tanks`,
     about: "Two bars: mains water taken today, and what the same gardens take watered to need.",
     today: "today",

@@ -234,7 +234,7 @@ export const thirst = {
     found: "As worked out",
     between: (litres: string, area: string) => `${litres} more on each ${area}`,
     betweenShort: (litres: string, area: string) => `+${litres}/${area}`,
-    only: (count: number) => `The ${count} largest beds.`,
+    largest: (count: number) => `The ${count} largest beds.`,
   },
   forClass: {
     name: "For a class",
