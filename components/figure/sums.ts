@@ -51,7 +51,7 @@ function stepLine(step: Step) {
       ${step.words ? html`<br /><span class="words">${step.words}</span>` : nothing}
     </span>
     <span
-      >${step.withNumbers}${step.withNumbers ? " = " : ""}<span class="result">${step.result}</span>${
+      >${step.withNumbers && step.withNumbers !== step.result ? `${step.withNumbers} = ` : ""}<span class="result">${step.result}</span>${
         step.source ? html`<br /><span class="words">${step.source}</span>` : nothing
       }</span
     >
