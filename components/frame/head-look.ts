@@ -90,6 +90,7 @@ export const headLook = css`
   @media print {
     .skip,
     .ways,
+    .head p a,
     footer {
       display: none;
     }
