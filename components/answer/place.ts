@@ -1,7 +1,6 @@
 import { html } from "lit";
 import type { AnswerView } from "../../src/report/view.ts";
 import { AnsweredPlace } from "../frame/answered-place.ts";
-import { PlaceElement } from "../frame/place-element.ts";
 import { sitePath } from "../frame/route.ts";
 import type { AnswerWidth } from "../frame/work/messages.ts";
 import "./answer.ts";
@@ -11,7 +10,7 @@ const rest_ms = 400;
 
 /** The site's answer, with how far it may be out. */
 export class AnswerPlace extends AnsweredPlace {
-  static override properties = { ...PlaceElement.properties, width: { state: true } };
+  static override properties = { ...AnsweredPlace.properties, width: { state: true } };
 
   declare private width: { of: AnswerView; is: AnswerWidth } | null;
 

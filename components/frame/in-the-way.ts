@@ -17,12 +17,7 @@ export function inTheWay(model: SiteModel) {
         <button type="button" class="plain" @click=${() => model.again()}>${frameWords.tryAgain}</button>
       </p>
     </div>`;
-  if (worked.is === "crashed")
-    return html`<div class="in-the-way" role="alert">
-      <h2>${frameWords.failedTitle}</h2>
-      <p>${frameWords.failed}</p>
-      <p class="hint">${worked.message}</p>
-    </div>`;
+  if (worked.is === "crashed") return calculationStopped(worked.message);
   const { of, faults } = worked;
   const to = of === "survey" ? "survey" : "weather";
   const where = (path: string) =>
@@ -36,5 +31,14 @@ export function inTheWay(model: SiteModel) {
     </ol>
     ${faults.length > mostFaults ? html`<p>${frameWords.more(faults.length - mostFaults)}</p>` : nothing}
     <p><a href=${sitePath(model.id, to)}>${of === "survey" ? frameWords.toSurvey : frameWords.toWeather}</a></p>
+  </div>`;
+}
+
+/** The calculation itself stopped, which no entry can mend. */
+export function calculationStopped(message: string) {
+  return html`<div class="in-the-way" role="alert">
+    <h2>${frameWords.failedTitle}</h2>
+    <p>${frameWords.failed}</p>
+    <p class="hint">${message}</p>
   </div>`;
 }

@@ -1,11 +1,10 @@
 import type { AnswerView } from "../../src/report/view.ts";
 import type { Ask } from "../look/ask.ts";
 import { AnsweredPlace } from "./answered-place.ts";
-import { PlaceElement } from "./place-element.ts";
 
 /** A place with a view of its own, made beside the page for each answer. */
 export abstract class ViewedPlace<View> extends AnsweredPlace {
-  static override properties = { ...PlaceElement.properties, seen: { state: true } };
+  static override properties = { ...AnsweredPlace.properties, seen: { state: true } };
 
   declare protected seen: View | null;
 
@@ -31,8 +30,12 @@ export abstract class ViewedPlace<View> extends AnsweredPlace {
   }
 
   private async lookAnew(of: AnswerView): Promise<void> {
-    const view = await this.look().catch(() => null);
-    if (view !== null && this.of === of) this.seen = view;
+    try {
+      const view = await this.look();
+      if (view !== null && this.of === of) [this.seen, this.stopped] = [view, null];
+    } catch (error) {
+      this.stopped = error instanceof Error ? error.message : String(error);
+    }
   }
 
   override disconnectedCallback(): void {

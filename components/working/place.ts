@@ -6,7 +6,6 @@ import { figureWords as words } from "../../src/words/en/page.ts";
 import { figureStyles } from "../figure/styles.ts";
 import { sums } from "../figure/sums.ts";
 import { AnsweredPlace } from "../frame/answered-place.ts";
-import { PlaceElement } from "../frame/place-element.ts";
 import { sitePath } from "../frame/route.ts";
 import { provenanceLines } from "../look/provenance.ts";
 
@@ -15,7 +14,7 @@ import { provenanceLines } from "../look/provenance.ts";
  * the address is the figure's: `/working/bed/oval/ks/2015-07-14`.
  */
 export class WorkingPlace extends AnsweredPlace {
-  static override properties = { ...PlaceElement.properties, shown: { state: true } };
+  static override properties = { ...AnsweredPlace.properties, shown: { state: true } };
 
   /** What was found at an address; null where it leads nowhere. */
   declare private shown: { at: string; units: string; of: AnswerView; working: Working | null } | null;
