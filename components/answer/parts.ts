@@ -1,9 +1,11 @@
 import { css, html, nothing, type TemplateResult } from "lit";
 import type { AnswerView } from "../../src/report/view.ts";
 import { plate } from "../../src/words/en/plates.ts";
+import { ruledMargin } from "../look/ruled-margin.ts";
 
 /** The sheet: text and figures, and beside them a ruled margin that takes its place in the text where it is narrow. */
 export const sheet = css`
+  ${ruledMargin}
   :host {
     display: block;
   }
@@ -35,32 +37,8 @@ export const sheet = css`
     font-size: 1.16rem;
     line-height: 1.5;
   }
-  .spread {
-    display: grid;
-    grid-template-columns: minmax(0, 43rem) minmax(0, 16.5rem);
-    gap: 0 3.25rem;
-    justify-content: space-between;
-    margin-top: 1.6rem;
-  }
   section > .spread ~ .spread {
     margin-top: 3.4rem;
-  }
-  .margin {
-    display: flex;
-    flex-direction: column;
-    gap: 1.1rem;
-    padding-inline-start: 1.5rem;
-    border-inline-start: 1px solid var(--hair);
-  }
-  .note {
-    color: var(--grey);
-    font-size: 0.9rem;
-    line-height: 1.45;
-    text-wrap: pretty;
-  }
-  .note strong {
-    color: var(--ink);
-    font-weight: 650;
   }
   .said + .said {
     display: block;

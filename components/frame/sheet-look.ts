@@ -1,7 +1,9 @@
 import { css } from "lit";
+import { ruledMargin } from "../look/ruled-margin.ts";
 
 /** A sheet of text with a ruled margin beside it, which takes its place in the text where it is narrow. */
 export const sheetLook = css`
+  ${ruledMargin}
   :host {
     display: block;
   }
@@ -18,30 +20,6 @@ export const sheetLook = css`
     margin-top: 0.9rem;
     font-size: 1.16rem;
     text-wrap: pretty;
-  }
-  .spread {
-    display: grid;
-    grid-template-columns: minmax(0, 43rem) minmax(0, 16.5rem);
-    gap: 0 3.25rem;
-    justify-content: space-between;
-    margin-top: 1.6rem;
-  }
-  .margin {
-    display: flex;
-    flex-direction: column;
-    gap: 1.1rem;
-    padding-inline-start: 1.5rem;
-    border-inline-start: 1px solid var(--hair);
-  }
-  .note {
-    color: var(--grey);
-    font-size: 0.9rem;
-    line-height: 1.45;
-    text-wrap: pretty;
-  }
-  .note strong {
-    color: var(--ink);
-    font-weight: 650;
   }
   .section {
     margin-top: 3rem;
