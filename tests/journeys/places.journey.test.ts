@@ -28,7 +28,7 @@ test("the answer says how far it may be out, and what would narrow it", async ()
   await page
     .getByText(/With what is not measured drawn .* between [\d,]+ and [\d,]+\skL eight times in ten/)
     .waitFor({ timeout: 60_000 });
-  await page.getByText(/Most of that comes from this unknown: .* \(\d+%\)/).waitFor();
+  await page.getByText(/The widest unknown beside the weather: .*, \d+% of the width\./).waitFor();
 });
 
 test("thirst: the address names the bed and the year, and both come back from it", async () => {

@@ -185,7 +185,7 @@ export const aside = {
       `With what is not measured drawn from its published range (${draws} draws), the mains water that need would take lies between ${low} and ${high} eight times in ten.`,
   },
   widest: (unknown: string, share: string, advice: string) =>
-    `Most of that comes from this unknown: ${unknown.charAt(0).toLowerCase()}${unknown.slice(1)} (${share}). ${advice}`,
+    `The widest unknown beside the weather: ${unknown.charAt(0).toLowerCase()}${unknown.slice(1)}, ${share} of the width. ${advice}`,
   narrowYears: "What is left of it is mostly the weather of the years, which no measuring narrows.",
   filled: (filled: string, days: string) =>
     `${filled} of ${days} days had a gap in the record and were filled from their neighbours or other years.`,
