@@ -133,8 +133,10 @@ function ticks({ editing, address, path, sort, label, hint, blank, below }: Draw
 }
 
 /** Texts offered while typing, where the machine knows them all. */
+const none: readonly string[] = [];
+
 function choicesOf(path: Path): readonly string[] {
   const name = path[path.length - 1];
   if (name === "timeZone") return Intl.supportedValuesOf("timeZone");
-  return name === "currency" ? Intl.supportedValuesOf("currency") : [];
+  return name === "currency" ? Intl.supportedValuesOf("currency") : none;
 }

@@ -26,7 +26,7 @@ import { screenAt, screenOfPath } from "./layout/address.ts";
 import { nodes } from "./nodes.ts";
 import { pieces } from "./piece-styles.ts";
 import { sheet } from "./sheet.ts";
-import { type Beyond, canStep, stepAsked, stepped, steppedBeyond } from "./steps.ts";
+import { type Beyond, canStep, isOther, stepAsked, stepped, steppedBeyond } from "./steps.ts";
 import { wordsOfChange } from "./words-of-change.ts";
 
 /**
@@ -53,7 +53,7 @@ export class Editor extends LitElement {
     at: { attribute: false },
     base: { attribute: false },
     system: { attribute: false },
-    beyond: { attribute: false },
+    beyond: { attribute: false, hasChanged: isOther },
     locale: { attribute: false },
     session: { state: true },
     opened: { state: true },

@@ -15,6 +15,11 @@ export function stepAsked(event: KeyboardEvent): "undo" | "redo" | null {
 /** What can be undone and done again where the survey is kept, in words; null where nothing can. */
 export type Beyond = Readonly<Record<"undo" | "redo", string | null>>;
 
+/** Whether other steps can be taken than before: only then is anything drawn anew. */
+export function isOther(now: Beyond, before: Beyond | undefined): boolean {
+  return now.undo !== before?.undo || now.redo !== before?.redo;
+}
+
 /** Whether there is a step each way, in the session or, while nothing is wrong in it, beyond. */
 export function canStep({ past, future, faults }: Session, beyond: Beyond): Record<"undo" | "redo", boolean> {
   const isRight = faults.length === 0;

@@ -1,6 +1,5 @@
 import { html, nothing } from "lit";
 import { ifDefined } from "lit/directives/if-defined.js";
-import { live } from "lit/directives/live.js";
 import { setStyle } from "../look/set-style.ts";
 import { afterPress } from "./after-press.ts";
 import { Field } from "./field.ts";
@@ -80,6 +79,7 @@ export class Entry extends Field {
     return [this.unit ? "unit" : "", this.describedBy].filter(Boolean).join(" ") || undefined;
   }
 
+  // bound plainly: a line is set when its text changes, never because something else was drawn while somebody types
   private line() {
     return html`<input
         id="input"
@@ -91,7 +91,7 @@ export class Entry extends Field {
         spellcheck="false"
         list=${ifDefined(this.choices.length > 0 ? "choices" : undefined)}
         ${setStyle({ width: `${this.width + 1}ch` })}
-        .value=${live(this.text)}
+        .value=${this.text}
         aria-invalid=${this.error ? "true" : "false"}
         aria-describedby=${ifDefined(this.describing)}
         @change=${this.changed}
@@ -109,7 +109,7 @@ export class Entry extends Field {
       rows=${Math.max(this.lines, this.text.split("\n").length)}
       cols=${this.width}
       spellcheck="false"
-      .value=${live(this.text)}
+      .value=${this.text}
       aria-invalid=${this.error ? "true" : "false"}
       aria-describedby=${ifDefined(this.describing)}
       @change=${this.changed}

@@ -1,6 +1,5 @@
 import { css, html, nothing, svg } from "lit";
 import { ifDefined } from "lit/directives/if-defined.js";
-import { live } from "lit/directives/live.js";
 import { afterPress } from "./after-press.ts";
 import { Field } from "./field.ts";
 
@@ -141,7 +140,7 @@ export class TwelveField extends Field {
         type="text"
         inputmode="decimal"
         autocomplete="off"
-        .value=${live(this.texts[month] ?? "")}
+        .value=${this.texts[month] ?? ""}
         aria-invalid=${isMarked ? "true" : "false"}
         aria-describedby=${ifDefined(isMarked ? "error" : undefined)}
         @change=${(event: Event) => {

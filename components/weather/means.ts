@@ -1,5 +1,4 @@
 import { css, html, LitElement, nothing } from "lit";
-import { live } from "lit/directives/live.js";
 import type { SurveyNormals } from "../../src/survey/survey.ts";
 import { fromSI, toSI } from "../../src/units.ts";
 import { weatherPlaceWords as words } from "../../src/words/en/frame.ts";
@@ -134,7 +133,7 @@ export class Means extends LitElement {
           <input
             type="text"
             dir="auto"
-            .value=${live(this.source ?? this.normals?.source ?? "")}
+            .value=${this.source ?? this.normals?.source ?? ""}
             @change=${(event: Event) => {
               event.stopPropagation();
               this.source = (event.target as HTMLInputElement).value;
@@ -160,7 +159,7 @@ export class Means extends LitElement {
                       type="text"
                       inputmode="decimal"
                       aria-label="${names[column]}, ${say.month(month)}"
-                      .value=${live(this.texts[`${column} ${month}`] ?? "")}
+                      .value=${this.texts[`${column} ${month}`] ?? ""}
                       @change=${(event: Event) => this.put(event, `${column} ${month}`)}
                     />
                   </td>`,

@@ -127,6 +127,24 @@ test("a wrong entry stays as it was typed, is explained, found from the list, an
   expect((now.draft.tanks as Survey["tanks"])[1]?.level_L).toBe(6000);
 });
 
+test("what is being typed stays while other news comes", async () => {
+  const page = await open("beds/front");
+  const area = page.getByRole("textbox", { name: "Bed area", exact: true });
+  await area.fill("77");
+  await page.evaluate(async () => {
+    const editor = document.querySelector<Editor>("gwb-editor")!;
+    editor.beyond = { undo: "Front beds: area 60 m² → 64 m²", redo: null };
+    await editor.updateComplete;
+    for (const field of editor.shadowRoot!.querySelectorAll<Editor>("gwb-entry")) {
+      field.requestUpdate();
+      await field.updateComplete;
+    }
+  });
+  expect(await area.inputValue()).toBe("77");
+  await area.press("Tab");
+  expect((await surveyIn(page)).right.beds.find(({ id }) => id === "front")?.area_m2).toBe(77);
+});
+
 test("a figure that was measured says so, by its line and in words", async () => {
   const page = await open("beds/front");
   await page.getByText("Measured 22 September 2015: tape: length and two widths, m.").waitFor();
