@@ -82,7 +82,7 @@ export class Frame extends LitElement {
     void placeNamed(place)
       ?.load()
       .catch(() => null);
-    void this.compute.ask({ kind: "warm" }).catch(() => null);
+    if (placeNamed(place)?.showsAnswer) void this.compute.ask({ kind: "warm" }).catch(() => null);
   }
 
   private readonly toSheet = (): void => toSheet(this.renderRoot as ShadowRoot);

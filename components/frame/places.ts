@@ -8,14 +8,34 @@ export interface Place {
   load(): Promise<unknown>;
   /** Where its link stands: among the places of the work, among what is kept beside it, or with what it is about. */
   linked: "first" | "beside" | "within";
+  /** Whether nothing can be read there before the answer is worked out, so that the worker is fetched with it. */
+  showsAnswer?: true;
 }
 
 /** The places there are, in the order of the work; one that is not built yet is not here. */
 export const places: readonly Place[] = [
-  { id: answerPlace, element: "gwb-answer-place", load: () => import("../answer/place.ts"), linked: "first" },
+  {
+    id: answerPlace,
+    element: "gwb-answer-place",
+    load: () => import("../answer/place.ts"),
+    linked: "first",
+    showsAnswer: true,
+  },
   { id: "walk", element: "gwb-walk-place", load: () => import("../walk/place.ts"), linked: "first" },
-  { id: "thirst", element: "gwb-thirst-place", load: () => import("../thirst/place.ts"), linked: "first" },
-  { id: "tanks", element: "gwb-tanks-place", load: () => import("../tanks/place.ts"), linked: "first" },
+  {
+    id: "thirst",
+    element: "gwb-thirst-place",
+    load: () => import("../thirst/place.ts"),
+    linked: "first",
+    showsAnswer: true,
+  },
+  {
+    id: "tanks",
+    element: "gwb-tanks-place",
+    load: () => import("../tanks/place.ts"),
+    linked: "first",
+    showsAnswer: true,
+  },
   { id: "rounds", element: "gwb-rounds-place", load: () => import("../rounds/place.ts"), linked: "first" },
   { id: "choices", element: "gwb-choices-place", load: () => import("../choices/place.ts"), linked: "first" },
   { id: "survey", element: "gwb-survey-place", load: () => import("../editor/place.ts"), linked: "beside" },
@@ -26,6 +46,7 @@ export const places: readonly Place[] = [
     element: "gwb-working-place",
     load: () => import("../working/place.ts"),
     linked: "within",
+    showsAnswer: true,
   },
 ];
 

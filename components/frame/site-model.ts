@@ -30,6 +30,8 @@ export interface SiteParts {
   id: string;
   keeping: Keeping;
   compute: Compute;
+  /** When working the answer out may begin: what can be shown without it comes first. */
+  mayBegin(): Promise<void>;
 }
 
 /**
@@ -51,13 +53,15 @@ export class SiteModel {
   #typed: object | null = null;
   #runs = 0;
   readonly #compute: Compute;
+  readonly #mayBegin: () => Promise<void>;
   readonly #source: WeatherSource;
   readonly #listeners = new Set<() => void>();
 
-  constructor({ id, keeping, compute }: SiteParts) {
+  constructor({ id, keeping, compute, mayBegin }: SiteParts) {
     this.id = id;
     this.kept = new KeptSite({ id, ...keeping });
     this.#compute = compute;
+    this.#mayBegin = mayBegin;
     this.#source = new WeatherSource(id);
   }
 
@@ -222,6 +226,8 @@ export class SiteModel {
       if (run !== this.#runs) return;
       this.weather = weather;
       if (weather.is === "none") return this.#end({ is: "wrong", of: "weather", faults: weather.faults });
+      await this.#mayBegin();
+      if (run !== this.#runs) return;
       const told = await this.#compute.ask({ kind: "answer", survey, weather: weather.of });
       if (told === null || run !== this.#runs) return;
       if ("view" in told) this.view = told.view;

@@ -4,6 +4,7 @@ import { conflictWords, frameWords } from "../../src/words/en/frame.ts";
 import { speak } from "../../src/words/spoken.ts";
 import { Answered, NotReached } from "../kept/sites-api.ts";
 import { base, pressable } from "../look/base.ts";
+import { painted } from "../look/painted.ts";
 import type { App } from "./app.ts";
 import { conflictPart, type Settle } from "./conflict.ts";
 import { head, toSheet } from "./head.ts";
@@ -111,7 +112,16 @@ export class Site extends LitElement {
   private async open(): Promise<void> {
     this.close();
     this.opening = "opening";
-    const model = new SiteModel({ id: this.route.id, keeping: await keeping(), compute: this.app.compute });
+    let begun: Promise<void> | null = null;
+    const model = new SiteModel({
+      id: this.route.id,
+      keeping: await keeping(),
+      compute: this.app.compute,
+      mayBegin: () => {
+        begun ??= this.whenDrawn();
+        return begun;
+      },
+    });
     this.model = model;
     model.listen(() => this.heard());
     try {
@@ -124,6 +134,15 @@ export class Site extends LitElement {
       else throw error;
     }
     this.setTitle();
+  }
+
+  /** After the place at hand has come onto the screen, where it can be read before the answer is there. */
+  private async whenDrawn(): Promise<void> {
+    const place = placeNamed(this.route.place);
+    if (place?.showsAnswer) return;
+    await place?.load();
+    await this.updateComplete;
+    await painted();
   }
 
   private close(): void {
