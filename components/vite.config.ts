@@ -21,6 +21,18 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     reportCompressedSize: true,
+    rolldownOptions: {
+      output: {
+        // what several places share comes in few files: every file is another way to the server and back
+        codeSplitting: {
+          groups: [
+            { name: "frame", tags: ["$initial"] },
+            { name: "packages", test: /node_modules/, minShareCount: 3 },
+            { name: "common", minShareCount: 4 },
+          ],
+        },
+      },
+    },
   },
   worker: { format: "es" },
   plugins: [keptPage()],
