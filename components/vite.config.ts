@@ -4,6 +4,10 @@ import { keptPage } from "./walk/offline/offline.config.ts";
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
+/** The page's keeper runs without a page: what both are made of comes in a file without a page's parts. */
+const keeper = /offline[\\/]keeper\.ts$/;
+const ofBoth = /offline[\\/]kept\.ts$/;
+
 /** The page, built into dist/page: hashed files, nothing inline, nothing from elsewhere. */
 export default defineConfig({
   root: at("."),
@@ -26,7 +30,8 @@ export default defineConfig({
         // what several places share comes in few files: every file is another way to the server and back
         codeSplitting: {
           groups: [
-            { name: "frame", tags: ["$initial"] },
+            { name: "kept", test: ofBoth, priority: 1 },
+            { name: "frame", tags: ["$initial"], test: (file) => !keeper.test(file) },
             { name: "packages", test: /node_modules/, minShareCount: 3 },
             { name: "common", minShareCount: 4 },
           ],

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing } from "lit";
 import { html as staticHtml, unsafeStatic } from "lit/static-html.js";
 import { conflictWords, frameWords } from "../../src/words/en/frame.ts";
 import { speak } from "../../src/words/spoken.ts";
@@ -13,6 +13,7 @@ import { frameLook } from "./look.ts";
 import { placeNamed, places } from "./places.ts";
 import { answerPlace, type Route, sitePath } from "./route.ts";
 import { sheetLook } from "./sheet-look.ts";
+import { siteLook } from "./site-look.ts";
 import { SiteModel } from "./site-model.ts";
 import { standingLine } from "./standing-line.ts";
 
@@ -49,44 +50,7 @@ export class Site extends LitElement {
   /** The answer that was said, or stood there when the site was opened. */
   private said = "";
 
-  static override styles = [
-    base,
-    pressable,
-    frameLook,
-    sheetLook,
-    css`
-      .standing {
-        color: var(--grey);
-      }
-      .busy {
-        position: fixed;
-        z-index: 3;
-        inset-inline: 0;
-        bottom: 0;
-        padding: 0.6rem 1rem;
-        background: var(--ink);
-        color: var(--on-ink);
-        text-align: center;
-      }
-      .conflict {
-        margin: 0 0 2rem;
-      }
-      .asides {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 1.35rem;
-        color: var(--grey);
-        font-size: 0.92rem;
-      }
-      @media print {
-        .standing,
-        .asides,
-        .busy {
-          display: none;
-        }
-      }
-    `,
-  ];
+  static override styles = [base, pressable, frameLook, sheetLook, siteLook];
 
   constructor() {
     super();

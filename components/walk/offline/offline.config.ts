@@ -11,9 +11,13 @@ export function keptPage(): Plugin {
     buildStart() {
       this.emitFile({ type: "chunk", id: keeper, fileName: "keeper.js" });
     },
-    generateBundle(_options, bundle) {
-      const files = Object.keys(bundle).sort();
-      this.emitFile({ type: "asset", fileName: "kept.json", source: JSON.stringify(files) });
+    generateBundle: {
+      // after the page's own step, which still takes files out
+      order: "post",
+      handler(_options, bundle) {
+        const files = Object.keys(bundle).sort();
+        this.emitFile({ type: "asset", fileName: "kept.json", source: JSON.stringify(files) });
+      },
     },
   };
 }
