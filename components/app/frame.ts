@@ -107,15 +107,6 @@ export const frame = css`
   code::after {
     content: ":";
   }
-  .busy {
-    position: fixed;
-    inset-inline: 0;
-    bottom: 0;
-    padding: 0.6rem 1rem;
-    background: var(--ink);
-    color: var(--on-ink);
-    text-align: center;
-  }
   .over {
     position: fixed;
     inset: 0;
@@ -147,7 +138,6 @@ export const frame = css`
     }
     .invented a,
     #own,
-    .busy,
     .over {
       display: none;
     }

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing } from "lit";
 import { cache } from "lit/directives/cache.js";
 import type { UnitSystem } from "../../src/units.ts";
 import { own, page } from "../../src/words/en/page.ts";
@@ -6,6 +6,7 @@ import "../answer/answer.ts";
 import type { AnswerView } from "../../src/report/view.ts";
 import { type Formatter, formatter } from "../../src/words/format.ts";
 import { base, pressable } from "../look/base.ts";
+import { busy } from "../look/busy.ts";
 import { Compute } from "./compute.ts";
 import { LIMIT_BYTES, type PutIn, type Refused, readPutIn } from "./files.ts";
 import { frame } from "./frame.ts";
@@ -48,7 +49,7 @@ export class Page extends LitElement {
 
   private readonly compute = new Compute();
 
-  static override styles = [base, pressable, frame, css``];
+  static override styles = [base, pressable, busy, frame];
 
   constructor() {
     super();

@@ -5,16 +5,6 @@ export const siteLook = css`
   .standing {
     color: var(--grey);
   }
-  .busy {
-    position: fixed;
-    z-index: 3;
-    inset-inline: 0;
-    bottom: 0;
-    padding: 0.6rem 1rem;
-    background: var(--ink);
-    color: var(--on-ink);
-    text-align: center;
-  }
   .conflict {
     margin: 0 0 2rem;
   }
@@ -27,8 +17,7 @@ export const siteLook = css`
   }
   @media print {
     .standing,
-    .asides,
-    .busy {
+    .asides {
       display: none;
     }
   }

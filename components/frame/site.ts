@@ -4,6 +4,7 @@ import { conflictWords, frameWords } from "../../src/words/en/frame.ts";
 import { speak } from "../../src/words/spoken.ts";
 import { Answered, NotReached } from "../kept/sites-api.ts";
 import { base, pressable } from "../look/base.ts";
+import { busy } from "../look/busy.ts";
 import { painted } from "../look/painted.ts";
 import type { App } from "./app.ts";
 import { conflictPart, type Settle } from "./conflict.ts";
@@ -50,7 +51,7 @@ export class Site extends LitElement {
   /** The answer that was said, or stood there when the site was opened. */
   private said = "";
 
-  static override styles = [base, pressable, frameLook, sheetLook, siteLook];
+  static override styles = [base, pressable, busy, frameLook, sheetLook, siteLook];
 
   constructor() {
     super();
