@@ -83,7 +83,7 @@ export class Site extends LitElement {
       keeping: await keeping(),
       compute: this.app.compute,
       mayBegin: () => {
-        begun ??= this.whenDrawn();
+        begun ??= placeNamed(this.route.place)?.showsAnswer ? Promise.resolve() : painted();
         return begun;
       },
     });
@@ -99,15 +99,6 @@ export class Site extends LitElement {
       else throw error;
     }
     this.setTitle();
-  }
-
-  /** After the place at hand has come onto the screen, where it can be read before the answer is there. */
-  private async whenDrawn(): Promise<void> {
-    const place = placeNamed(this.route.place);
-    if (place?.showsAnswer) return;
-    await place?.load();
-    await this.updateComplete;
-    await painted();
   }
 
   private close(): void {
